@@ -54,6 +54,7 @@ struct Bundle {
 /// Parses `text`, called `name` in findings, and the files it includes. `path` is
 /// where it was read from; without one (standard input) an include is an error.
 /// Rules: docs/notation.md, "Named sets".
-[[nodiscard]] Bundle bundle(std::string name, std::string text, std::optional<std::string> path, Reader& reader);
+[[nodiscard]] Bundle bundle(std::string name, std::string text, std::optional<std::string> path,
+                            Reader& reader);
 
 } // namespace lengthwise::grammar

@@ -55,9 +55,7 @@ class Diagnostics {
     void sort_by_place();
 
   private:
-    [[nodiscard]] static std::size_t index(Severity severity) {
-        return static_cast<std::size_t>(severity);
-    }
+    [[nodiscard]] static std::size_t index(Severity severity) { return static_cast<std::size_t>(severity); }
 
     std::vector<Diagnostic> kept_;
     std::array<std::uint64_t, severities> counts_{};

@@ -28,79 +28,86 @@ enum class Kind : std::uint8_t {
     session,   ///< [day | date] [time_of_day] [slot] [name] { setting } { section }
     section,   ///< word: heading; [name] { modifier } { item | pause [note] | note_line }
     item,      ///< [lane_label] [if_time] in either order, then amounts | group | use, modifiers, selectors;
-               ///< `length` is the count before `x`, 0 when there is none; begin is its first byte after labels
-    group,     ///< { item } group_end
-    split,     ///< { part { stroke | mode | effort… | build | note } }
-    selector,  ///< word: odds … last; [selector_number] { stroke | mode | effort… | build | with… | note }
+    ///< `length` is the count before `x`, 0 when there is none; begin is its first byte after labels
+    group,    ///< { item } group_end
+    split,    ///< { part { stroke | mode | effort… | build | note } }
+    selector, ///< word: odds … last; [selector_number] { stroke | mode | effort… | build | with… | note }
     last_container = selector,
 
     // --- leaves; `value` and `word` as said ---
-    bad,       ///< a line that could not be read; its error is in the diagnostics
-    plan,      ///< followed by a `name` leaf
-    include,   ///< followed by a `name` leaf
-    name,      ///< a STRING that names; value: its byte length, quotes included
-    note,      ///< a STRING that is a note; value as above
-    note_line, ///< a STRING on a line of its own, or a note for the scope; value as above
-    race_kind, ///< word
+    bad,           ///< a line that could not be read; its error is in the diagnostics
+    plan,          ///< followed by a `name` leaf
+    include,       ///< followed by a `name` leaf
+    name,          ///< a STRING that names; value: its byte length, quotes included
+    note,          ///< a STRING that is a note; value as above
+    note_line,     ///< a STRING on a line of its own, or a note for the scope; value as above
+    race_kind,     ///< word
     race_distance, ///< number
-    date,      ///< value: year * 10000 + month * 100 + day, a day that exists
+    date,          ///< value: year * 10000 + month * 100 + day, a day that exists
     swimmer_lane,  ///< value
     swimmer_share, ///< value: percent
-    before_longest, before_week, ///< number
-    pool,      ///< number
+    before_longest,
+    before_week, ///< number
+    pool,        ///< number
     pool_open_water,
-    default_rest, ///< duration; a range goes on in `rest_to`
-    factor,    ///< word; value: percent
-    rule_name, ///< the rule's text is the span's
-    limit_number, ///< value
-    limit_percent, ///< value
+    default_rest,   ///< duration; a range goes on in `rest_to`
+    factor,         ///< word; value: percent
+    rule_name,      ///< the rule's text is the span's
+    limit_number,   ///< value
+    limit_percent,  ///< value
     limit_distance, ///< number
-    limit_time, limit_time_to, ///< duration
+    limit_time,
+    limit_time_to, ///< duration
     about,
     pace_time, ///< duration
-    pace_per, pace_in, reserve, ///< number
+    pace_per,
+    pace_in,
+    reserve, ///< number
     pace_open_water,
     week_number, ///< value
-    week_from, ///< as date
-    day,       ///< word: mon … sun
+    week_from,   ///< as date
+    day,         ///< word: mon … sun
     time_of_day, ///< value: minutes since midnight
-    slot,      ///< duration
-    pause,     ///< duration; a note may follow
-    lane_label, ///< value: first | last << 16
+    slot,        ///< duration
+    pause,       ///< duration; a note may follow
+    lane_label,  ///< value: first | last << 16
     if_time,
-    distance,  ///< number: one amount; several in a row are a ladder
-    time,      ///< duration: one amount
-    use,       ///< followed by a `name` leaf
-    group_end, ///< the closing parenthesis
-    stroke,    ///< word
-    mode,      ///< word; after `drill` a `name` leaf may follow
-    effort,    ///< word: easy … sprint
+    distance,     ///< number: one amount; several in a row are a ladder
+    time,         ///< duration: one amount
+    use,          ///< followed by a `name` leaf
+    group_end,    ///< the closing parenthesis
+    stroke,       ///< word
+    mode,         ///< word; after `drill` a `name` leaf may follow
+    effort,       ///< word: easy … sprint
     effort_shift, ///< after threshold; word: plus or minus; duration in `shift_time`
-    shift_time, ///< duration
-    at_percent, ///< value
-    at_pace,   ///< duration, followed by at_per
-    at_per,    ///< number
-    hold,      ///< duration
-    rpe,       ///< value
-    build, negative_split,
-    descend,   ///< value: 0 bare, else first | last << 16
-    with,      ///< word: nothing, stops or a gear word; the clause's first
-    with_more, ///< word: a further gear word of the same clause
-    part,      ///< number, or
-    part_time, ///< duration
-    broken,    ///< number, or
+    shift_time,   ///< duration
+    at_percent,   ///< value
+    at_pace,      ///< duration, followed by at_per
+    at_per,       ///< number
+    hold,         ///< duration
+    rpe,          ///< value
+    build,
+    negative_split,
+    descend,     ///< value: 0 bare, else first | last << 16
+    with,        ///< word: nothing, stops or a gear word; the clause's first
+    with_more,   ///< word: a further gear word of the same clause
+    part,        ///< number, or
+    part_time,   ///< duration
+    broken,      ///< number, or
     broken_time, ///< duration; both followed by broken_for
-    broken_for, ///< duration
-    rest,      ///< duration; a range goes on in `rest_to`
-    rest_to,   ///< duration
+    broken_for,  ///< duration
+    rest,        ///< duration; a range goes on in `rest_to`
+    rest_to,     ///< duration
     rest_as_needed,
-    rest_breaths, ///< value
-    on,        ///< duration; further send-offs in `on_more`
-    on_more,   ///< duration
+    rest_breaths,    ///< value
+    on,              ///< duration; further send-offs in `on_more`
+    on_more,         ///< duration
     selector_number, ///< value
 };
 
-[[nodiscard]] constexpr bool is_container(Kind kind) { return kind <= Kind::last_container; }
+[[nodiscard]] constexpr bool is_container(Kind kind) {
+    return kind <= Kind::last_container;
+}
 
 /// The `word` of a number leaf: its unit, and whether it was written with a point.
 /// Its `value` is the number in 1/600, so that the denominators 2, 3, 4, 6, 8, 12, 24
@@ -153,7 +160,9 @@ struct Tree {
     [[nodiscard]] Span span(std::uint32_t i) const;
 
     /// The bytes as written.
-    [[nodiscard]] std::string_view slice(Span span) const { return text.substr(span.begin - base, span.size()); }
+    [[nodiscard]] std::string_view slice(Span span) const {
+        return text.substr(span.begin - base, span.size());
+    }
 
     /// What a STRING leaf says: without quotes, escapes as written (`\"` stays two bytes).
     [[nodiscard]] std::string_view raw_string(std::uint32_t i) const {

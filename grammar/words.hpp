@@ -24,33 +24,118 @@ enum class RaceKind : std::uint8_t { super_sprint, sprint, standard, middle, lon
 enum class Word : std::uint8_t {
     none,
     // strokes, in the order of Stroke
-    crawl, back, breast, fly, medley, choice,
+    crawl,
+    back,
+    breast,
+    fly,
+    medley,
+    choice,
     // modes, in the order of Mode; `drill` is also a heading
-    swim, kick, pull, tread, drill,
+    swim,
+    kick,
+    pull,
+    tread,
+    drill,
     // efforts, in the order of EffortWord; `threshold` is also a setting, `sprint` a race
-    easy, steady, threshold, hard, sprint,
-    at, hold, rpe,
+    easy,
+    steady,
+    threshold,
+    hard,
+    sprint,
+    at,
+    hold,
+    rpe,
     // shapes
-    build, descend, negative, split,
+    build,
+    descend,
+    negative,
+    split,
     // gear, in the order of Gear
-    fins, paddles, buoy, board, snorkel, band, wetsuit,
-    nothing, stops,
+    fins,
+    paddles,
+    buoy,
+    board,
+    snorkel,
+    band,
+    wetsuit,
+    nothing,
+    stops,
     // races beside sprint, and headings beside drill
-    super_sprint, standard, middle, long_course,
-    warm_up, main, cool_down,
+    super_sprint,
+    standard,
+    middle,
+    long_course,
+    warm_up,
+    main,
+    cool_down,
     // statements and settings
-    plan, race, swimmer, before, set, include, pool, rest, factor, limit, allow, week, session,
+    plan,
+    race,
+    swimmer,
+    before,
+    set,
+    include,
+    pool,
+    rest,
+    factor,
+    limit,
+    allow,
+    week,
+    session,
     // line openers and joints
-    pause, lane, if_, time, use, with, as, broken, for_, on, off, per, in, reserve, about, plus, minus,
-    longest, distance, from, open, water, needed, breaths, x,
+    pause,
+    lane,
+    if_,
+    time,
+    use,
+    with,
+    as,
+    broken,
+    for_,
+    on,
+    off,
+    per,
+    in,
+    reserve,
+    about,
+    plus,
+    minus,
+    longest,
+    distance,
+    from,
+    open,
+    water,
+    needed,
+    breaths,
+    x,
     // selectors
-    odds, evens, every, first, next, last,
+    odds,
+    evens,
+    every,
+    first,
+    next,
+    last,
     // units
-    metres, yards, lengths, seconds, minutes, hours,
+    metres,
+    yards,
+    lengths,
+    seconds,
+    minutes,
+    hours,
     // days
-    mon, tue, wed, thu, fri, sat, sun,
+    mon,
+    tue,
+    wed,
+    thu,
+    fri,
+    sat,
+    sun,
     // first halves of two-word synonyms: front crawl, warm up, cool down, swim down
-    front, warm, cool, up, down,
+    front,
+    warm,
+    cool,
+    up,
+    down,
     count_
 };
 
@@ -62,12 +147,24 @@ enum class Word : std::uint8_t {
 [[nodiscard]] std::string_view spelling(Word word);
 
 /// The place classes of the grammar that a word belongs to.
-[[nodiscard]] constexpr bool is_between(Word word, Word low, Word high) { return word >= low && word <= high; }
-[[nodiscard]] constexpr bool is_stroke(Word w) { return is_between(w, Word::crawl, Word::choice); }
-[[nodiscard]] constexpr bool is_mode(Word w) { return is_between(w, Word::swim, Word::drill); }
-[[nodiscard]] constexpr bool is_effort(Word w) { return is_between(w, Word::easy, Word::sprint); }
-[[nodiscard]] constexpr bool is_gear(Word w) { return is_between(w, Word::fins, Word::wetsuit); }
-[[nodiscard]] constexpr bool is_day(Word w) { return is_between(w, Word::mon, Word::sun); }
+[[nodiscard]] constexpr bool is_between(Word word, Word low, Word high) {
+    return word >= low && word <= high;
+}
+[[nodiscard]] constexpr bool is_stroke(Word w) {
+    return is_between(w, Word::crawl, Word::choice);
+}
+[[nodiscard]] constexpr bool is_mode(Word w) {
+    return is_between(w, Word::swim, Word::drill);
+}
+[[nodiscard]] constexpr bool is_effort(Word w) {
+    return is_between(w, Word::easy, Word::sprint);
+}
+[[nodiscard]] constexpr bool is_gear(Word w) {
+    return is_between(w, Word::fins, Word::wetsuit);
+}
+[[nodiscard]] constexpr bool is_day(Word w) {
+    return is_between(w, Word::mon, Word::sun);
+}
 [[nodiscard]] constexpr bool is_heading(Word w) {
     return w == Word::drill || is_between(w, Word::warm_up, Word::cool_down);
 }
@@ -82,14 +179,30 @@ constexpr Word back_to(int value, Word first, int start) {
 }
 } // namespace detail
 
-[[nodiscard]] constexpr Stroke stroke_of(Word w) { return detail::offset_from<Stroke>(w, Word::crawl, 1); }
-[[nodiscard]] constexpr Mode mode_of(Word w) { return detail::offset_from<Mode>(w, Word::swim, 1); }
-[[nodiscard]] constexpr EffortWord effort_of(Word w) { return detail::offset_from<EffortWord>(w, Word::easy, 0); }
-[[nodiscard]] constexpr Gear gear_of(Word w) { return detail::offset_from<Gear>(w, Word::fins, 0); }
-[[nodiscard]] constexpr Word word_of(Stroke s) { return detail::back_to(static_cast<int>(s), Word::crawl, 1); }
-[[nodiscard]] constexpr Word word_of(Mode m) { return detail::back_to(static_cast<int>(m), Word::swim, 1); }
-[[nodiscard]] constexpr Word word_of(EffortWord e) { return detail::back_to(static_cast<int>(e), Word::easy, 0); }
-[[nodiscard]] constexpr Word word_of(Gear g) { return detail::back_to(static_cast<int>(g), Word::fins, 0); }
+[[nodiscard]] constexpr Stroke stroke_of(Word w) {
+    return detail::offset_from<Stroke>(w, Word::crawl, 1);
+}
+[[nodiscard]] constexpr Mode mode_of(Word w) {
+    return detail::offset_from<Mode>(w, Word::swim, 1);
+}
+[[nodiscard]] constexpr EffortWord effort_of(Word w) {
+    return detail::offset_from<EffortWord>(w, Word::easy, 0);
+}
+[[nodiscard]] constexpr Gear gear_of(Word w) {
+    return detail::offset_from<Gear>(w, Word::fins, 0);
+}
+[[nodiscard]] constexpr Word word_of(Stroke s) {
+    return detail::back_to(static_cast<int>(s), Word::crawl, 1);
+}
+[[nodiscard]] constexpr Word word_of(Mode m) {
+    return detail::back_to(static_cast<int>(m), Word::swim, 1);
+}
+[[nodiscard]] constexpr Word word_of(EffortWord e) {
+    return detail::back_to(static_cast<int>(e), Word::easy, 0);
+}
+[[nodiscard]] constexpr Word word_of(Gear g) {
+    return detail::back_to(static_cast<int>(g), Word::fins, 0);
+}
 
 [[nodiscard]] SectionKind section_of(Word word);
 [[nodiscard]] Word word_of(SectionKind kind);

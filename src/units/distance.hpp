@@ -26,8 +26,14 @@ class Distance {
     [[nodiscard]] constexpr std::int64_t units() const { return units_; }
     [[nodiscard]] constexpr bool zero() const { return units_ == 0; }
 
-    constexpr Distance& operator+=(Distance d) { units_ += d.units_; return *this; }
-    constexpr Distance& operator-=(Distance d) { units_ -= d.units_; return *this; }
+    constexpr Distance& operator+=(Distance d) {
+        units_ += d.units_;
+        return *this;
+    }
+    constexpr Distance& operator-=(Distance d) {
+        units_ -= d.units_;
+        return *this;
+    }
     friend constexpr Distance operator+(Distance a, Distance b) { return a += b; }
     friend constexpr Distance operator-(Distance a, Distance b) { return a -= b; }
     friend constexpr Distance operator*(Distance d, std::int64_t n) { return Distance{d.units_ * n}; }

@@ -20,8 +20,14 @@ class Duration {
     [[nodiscard]] constexpr std::int64_t ms() const { return ms_; }
     [[nodiscard]] constexpr bool zero() const { return ms_ == 0; }
 
-    constexpr Duration& operator+=(Duration d) { ms_ += d.ms_; return *this; }
-    constexpr Duration& operator-=(Duration d) { ms_ -= d.ms_; return *this; }
+    constexpr Duration& operator+=(Duration d) {
+        ms_ += d.ms_;
+        return *this;
+    }
+    constexpr Duration& operator-=(Duration d) {
+        ms_ -= d.ms_;
+        return *this;
+    }
     friend constexpr Duration operator+(Duration a, Duration b) { return a += b; }
     friend constexpr Duration operator-(Duration a, Duration b) { return a -= b; }
     friend constexpr Duration operator*(Duration d, std::int64_t n) { return Duration{d.ms_ * n}; }
