@@ -86,7 +86,7 @@ Written shortest(Duration duration) {
     return plain ? largest_unit(ms) : Written{clock(duration), {}};
 }
 
-std::string joined(Written const& written, std::string_view gap) {
+std::string joined(Written written, std::string_view gap) {
     return written.unit.empty() ? written.digits : written.digits.append(gap).append(written.unit);
 }
 

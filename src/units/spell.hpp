@@ -8,6 +8,7 @@
 
 #include <cstdint>
 #include <string>
+#include <string_view>
 
 /// Quantities as words for people and programs. Nothing here looks at a locale.
 /// A quantity below 0 has a leading hyphen before the words of its size.
