@@ -1,0 +1,30 @@
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+/// Text as a terminal shows it: measured in cells, and made safe to print.
+namespace lengthwise::report {
+
+/// Text from a file, made safe for a terminal: control characters (C0, DEL, C1),
+/// bidirectional controls and line separators become `<U+001B>`, bytes that are
+/// not UTF-8 become `<0xFF>`. Everything else stays byte for byte. All that is
+/// printed of a name, a note, a source line or a file name goes through here.
+[[nodiscard]] std::string visible(std::string_view text);
+
+/// Cells that UTF-8 text takes: wide characters two, combining ones none.
+[[nodiscard]] std::size_t cells(std::string_view text);
+
+/// Blanks behind or before the text up to `width` cells; longer text is unchanged.
+[[nodiscard]] std::string pad_right(std::string_view text, std::size_t width);
+[[nodiscard]] std::string pad_left(std::string_view text, std::size_t width);
+
+/// At most `width` cells, cut between characters; a cut text ends in `…` (or `...`).
+[[nodiscard]] std::string cut(std::string_view text, std::size_t width, bool ascii = false);
+
+/// Folded at blanks into lines of at most `width` cells, each but the first indented
+/// by `hang`; a word longer than a line is broken. Lines are joined by a line feed.
+[[nodiscard]] std::string fold(std::string_view text, std::size_t width, std::size_t hang = 2);
+
+} // namespace lengthwise::report
