@@ -8,9 +8,7 @@
 #include <deque>
 #include <optional>
 #include <string>
-#include <string_view>
 #include <variant>
-#include <vector>
 
 namespace lengthwise::grammar {
 
@@ -26,14 +24,18 @@ class Reader {
     struct Text {
         std::string bytes;
     };
+    struct Path {
+        std::string absolute; ///< links resolved, `.` and `..` taken out
+    };
     struct Refusal {
         std::string reason; ///< "is a directory", "no such file", …: fits behind the file's name
     };
-    /// The whole of a regular file, within `limit` bytes.
+    /// The whole of a regular file, within `limit` bytes. A text with a line over
+    /// limits::line_bytes may end in the middle of it: the parser stops there too.
     [[nodiscard]] virtual std::variant<Text, Refusal> read(std::string const& path, std::uint64_t limit) = 0;
 
-    /// The path with links resolved and `.`, `..` taken out; nothing if there is no such file.
-    [[nodiscard]] virtual std::optional<std::string> resolve_links(std::string const& path) = 0;
+    /// Where a file really lies.
+    [[nodiscard]] virtual std::variant<Path, Refusal> resolve_links(std::string const& path) = 0;
 };
 
 struct File {
@@ -43,8 +45,8 @@ struct File {
 
 /// A plan's file and all that it includes, parsed. Addresses of files are stable.
 struct Bundle {
-    std::deque<File> files; ///< the root first
-    Diagnostics findings;   ///< of parsing and including, errors only
+    std::deque<File> files; ///< the root first, then the nearer includes before the deeper ones
+    Diagnostics findings;   ///< of parsing and including, errors only, in the order of the text
 
     [[nodiscard]] File const& root() const { return files.front(); }
     /// The file that holds an offset.
@@ -53,7 +55,9 @@ struct Bundle {
 
 /// Parses `text`, called `name` in findings, and the files it includes. `path` is
 /// where it was read from; without one (standard input) an include is an error.
-/// Rules: docs/notation.md, "Named sets".
+/// An include's path counts from the folder where the including file really lies,
+/// and must lie in or below the root's. A file reached twice, the root among them, is
+/// read once. Rules: docs/notation.md, "Named sets".
 [[nodiscard]] Bundle bundle(std::string name, std::string text, std::optional<std::string> path,
                             Reader& reader);
 
