@@ -81,6 +81,7 @@ struct Item {
 struct Part {
     std::int64_t amount = 0; ///< Distance units or milliseconds, like the rep
     WrittenUnit unit = WrittenUnit::bare;
+    bool timed = false;
     bool build = false;
     Manner said;   ///< behind the part
     Manner manner; ///< in force
@@ -91,6 +92,7 @@ struct Part {
 /// Where a rep is broken, and for how long.
 struct Broken {
     std::int64_t piece = 0; ///< 0: not broken; else Distance units or milliseconds, like the rep
+    bool timed = false;
     WrittenUnit unit = WrittenUnit::bare;
     Duration pause;
 };

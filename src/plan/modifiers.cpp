@@ -1,0 +1,347 @@
+#include "plan/modifiers.hpp"
+
+#include "plan/amounts.hpp"
+#include "plan/codes.hpp"
+
+#include <fmt/core.h>
+
+#include <array>
+#include <string>
+#include <string_view>
+
+namespace lengthwise::plan {
+namespace {
+
+using grammar::Kind;
+using grammar::Node;
+using grammar::Tree;
+
+constexpr std::array<std::string_view, 9> class_names{
+    "strokes", "modes", "efforts", "shapes", "gear clauses", "stops", "splits", "breaks", "recoveries"};
+
+bool continues(Kind kind) {
+    return kind == Kind::effort_shift || kind == Kind::shift_time || kind == Kind::at_per ||
+           kind == Kind::with_more || kind == Kind::broken_for || kind == Kind::rest_to ||
+           kind == Kind::on_more;
+}
+
+/// One reading of a run of modifiers.
+class Reading {
+  public:
+    Reading(Work& work, Tree const& tree, Pool const& pool, Owner owner)
+        : work_(work), tree_(tree), pool_(pool), owner_(owner) {}
+
+    Said read(std::uint32_t first, std::uint32_t end) {
+        check_once(work_.report, tree_, first, end);
+        said_.notes.first = static_cast<Index>(work_.plan.texts.size());
+        for (auto i = first; i < end && tree_.nodes[i].kind != Kind::selector; i = tree_.next(i)) {
+            take(i);
+        }
+        return said_;
+    }
+
+  private:
+    Node const& node(std::uint32_t i) const { return tree_.nodes[i]; }
+
+    void take(std::uint32_t i) {
+        switch (node(i).kind) {
+        case Kind::stroke:
+            said_.manner.stroke = stroke_of(node(i).as_word());
+            break;
+        case Kind::mode:
+            take_mode(i);
+            break;
+        case Kind::effort:
+        case Kind::at_percent:
+        case Kind::at_pace:
+        case Kind::hold:
+        case Kind::rpe:
+            take_effort(i);
+            break;
+        case Kind::build:
+        case Kind::descend:
+        case Kind::negative_split:
+            take_shape(i);
+            break;
+        case Kind::with:
+        case Kind::with_more:
+            take_gear(i);
+            break;
+        case Kind::split:
+            take_split(i);
+            break;
+        case Kind::broken:
+        case Kind::broken_time:
+            take_broken(i);
+            break;
+        case Kind::rest:
+        case Kind::rest_as_needed:
+        case Kind::rest_breaths:
+        case Kind::on:
+            take_recovery(i);
+            break;
+        case Kind::note:
+            work_.plan.texts.push_back(work_.text_of(tree_, i));
+            ++said_.notes.count;
+            break;
+        default: // leaves that a modifier before them has read
+            break;
+        }
+    }
+
+    void take_mode(std::uint32_t i) {
+        said_.manner.mode = mode_of(node(i).as_word());
+        if (i + 1 < tree_.size() && node(i + 1).kind == Kind::name) {
+            said_.manner.drill = work_.text_of(tree_, i + 1);
+        }
+    }
+
+    void take_effort(std::uint32_t i) {
+        auto& effort = said_.manner.effort;
+        auto const& n = node(i);
+        switch (n.kind) {
+        case Kind::effort:
+            effort.kind = Effort::Kind::word;
+            effort.word = effort_of(n.as_word());
+            take_shift(i + 1);
+            break;
+        case Kind::at_percent:
+            effort.kind = Effort::Kind::percent;
+            effort.number = n.value;
+            within(n, 30, 150, "percent of threshold speed");
+            break;
+        case Kind::at_pace:
+            effort.kind = Effort::Kind::pace;
+            effort.time = duration_of(n);
+            effort.per = distance_in(work_.report, pool_, node(i + 1)).value_or(Distance::metres(100));
+            above_zero(n);
+            break;
+        case Kind::hold:
+            effort.kind = Effort::Kind::hold;
+            effort.time = duration_of(n);
+            above_zero(n);
+            if (owner_ == Owner::part) {
+                work_.report.error(code::pairing, clause_of(tree_, i),
+                                   "hold is the time of a whole rep, not of a part", "put it before `as`");
+            }
+            break;
+        default:
+            effort.kind = Effort::Kind::rpe;
+            effort.number = n.value;
+            within(n, 1, 10, "rpe");
+            break;
+        }
+    }
+
+    void take_shift(std::uint32_t i) {
+        if (i + 1 < tree_.size() && node(i).kind == Kind::effort_shift) {
+            auto const by = duration_of(node(i + 1));
+            said_.manner.effort.shift = node(i).as_word() == Word::minus ? Duration{} - by : by;
+        }
+    }
+
+    void take_shape(std::uint32_t i) {
+        auto const& n = node(i);
+        if (n.kind == Kind::build) {
+            said_.shape.kind = Shape::Kind::build;
+        } else if (n.kind == Kind::negative_split) {
+            said_.shape.kind = Shape::Kind::negative_split;
+        } else {
+            said_.shape = {Shape::Kind::descend, static_cast<std::uint16_t>(n.value & 0xFFFFU),
+                           static_cast<std::uint16_t>(n.value >> 16)};
+            if (n.value != 0 && (said_.shape.first != 1 || said_.shape.last < 2)) {
+                work_.report.error(code::count, span_of(n),
+                                   fmt::format("descend {}-{}: a cycle goes from 1 to 2 or more",
+                                               said_.shape.first, said_.shape.last),
+                                   "descend 1-4");
+            }
+        }
+    }
+
+    void take_gear(std::uint32_t i) {
+        auto const& n = node(i);
+        auto const word = n.as_word();
+        if (word == Word::stops) {
+            said_.stops = true;
+            if (owner_ == Owner::group || owner_ == Owner::heading || owner_ == Owner::part) {
+                work_.report.error(code::pairing, span_of(n),
+                                   "with stops stands behind reps, not behind a group or heading",
+                                   "write it on the lines that are swum with stops");
+            }
+        } else if (word == Word::nothing) {
+            said_.nothing = true;
+            said_.manner.gear.said = true;
+        } else if (said_.manner.gear.has(gear_of(word))) {
+            work_.report.error(code::twice, span_of(n), fmt::format("{} is named twice", spelling(word)));
+        } else {
+            said_.manner.gear.add(gear_of(word));
+        }
+        if (said_.nothing && said_.stops) {
+            work_.report.error(code::pairing, span_of(n),
+                               "with nothing takes stops away; with stops asks for them", "keep one");
+        }
+    }
+
+    void take_split(std::uint32_t i) {
+        if (owner_ == Owner::group) {
+            single_amount(tree_.span(i), "a split");
+            return;
+        }
+        said_.split = i;
+    }
+
+    void take_broken(std::uint32_t i) {
+        auto const at = clause_of(tree_, i);
+        if (owner_ == Owner::group) {
+            single_amount(at, "a break");
+            return;
+        }
+        auto const& n = node(i);
+        said_.broken.pause = duration_of(node(i + 1));
+        said_.broken.unit = n.kind == Kind::broken ? n.unit() : grammar::WrittenUnit::bare;
+        said_.broken.timed = n.kind == Kind::broken_time;
+        if (said_.broken.timed) {
+            above_zero(n);
+            said_.broken.piece = duration_of(n).ms();
+        } else if (auto const piece = distance_in(work_.report, pool_, n)) {
+            said_.broken.piece = piece->units();
+        }
+    }
+
+    void single_amount(Span at, std::string_view what) {
+        work_.report.error(code::pairing, at,
+                           fmt::format("{} stands behind one amount, not behind a group", what),
+                           "write it on the item inside");
+    }
+
+    void take_recovery(std::uint32_t i) {
+        auto& recovery = said_.recovery;
+        auto const& n = node(i);
+        switch (n.kind) {
+        case Kind::rest: {
+            auto const ranged = i + 1 < tree_.size() && node(i + 1).kind == Kind::rest_to;
+            recovery.kind = Recovery::Kind::rest;
+            recovery.rest =
+                range_of(work_.report, n, ranged ? &node(i + 1) : nullptr).value_or(Range<Duration>{});
+            break;
+        }
+        case Kind::rest_as_needed:
+            recovery.kind = Recovery::Kind::as_needed;
+            break;
+        case Kind::rest_breaths:
+            recovery.kind = Recovery::Kind::breaths;
+            recovery.number = n.value;
+            if (n.value == 0) {
+                work_.report.error(code::amount, span_of(n), "rest 0 breaths: at least one",
+                                   "rest 3 breaths");
+            }
+            break;
+        default:
+            take_send_offs(i);
+            break;
+        }
+    }
+
+    void take_send_offs(std::uint32_t i) {
+        auto& recovery = said_.recovery;
+        recovery.kind = Recovery::Kind::on;
+        recovery.first_step = static_cast<Index>(work_.plan.send_offs.size());
+        recovery.steps = 0;
+        do {
+            above_zero(node(i));
+            work_.plan.send_offs.push_back(duration_of(node(i)));
+            ++recovery.steps;
+            ++i;
+        } while (i < tree_.size() && node(i).kind == Kind::on_more);
+    }
+
+    void above_zero(Node const& time) {
+        if (time.value == 0) {
+            work_.report.error(code::amount, span_of(time), "a time of 0 is not swum",
+                               "write minutes and seconds: 1:30");
+        }
+    }
+
+    void within(Node const& n, std::uint32_t low, std::uint32_t high, std::string_view of) {
+        if (n.value < low || n.value > high) {
+            work_.report.error(code::amount, span_of(n),
+                               fmt::format("{}: {} goes from {} to {}", n.value, of, low, high));
+        }
+    }
+
+    Work& work_;
+    Tree const& tree_;
+    Pool const& pool_;
+    Owner owner_;
+    Said said_;
+};
+
+} // namespace
+
+Class class_of(Node const& node) {
+    switch (node.kind) {
+    case Kind::stroke:
+        return Class::stroke;
+    case Kind::mode:
+        return Class::mode;
+    case Kind::effort:
+    case Kind::at_percent:
+    case Kind::at_pace:
+    case Kind::hold:
+    case Kind::rpe:
+        return Class::effort;
+    case Kind::build:
+    case Kind::descend:
+    case Kind::negative_split:
+        return Class::shape;
+    case Kind::with:
+        return node.as_word() == Word::stops ? Class::stops : Class::gear;
+    case Kind::split:
+        return Class::split;
+    case Kind::broken:
+    case Kind::broken_time:
+        return Class::broken;
+    case Kind::rest:
+    case Kind::rest_as_needed:
+    case Kind::rest_breaths:
+    case Kind::on:
+        return Class::recovery;
+    default:
+        return Class::none;
+    }
+}
+
+Span clause_of(Tree const& tree, std::uint32_t node) {
+    auto span = tree.span(node);
+    for (auto k = node + 1; k < tree.size() && continues(tree.nodes[k].kind); ++k) {
+        span.end = span_of(tree.nodes[k]).end;
+    }
+    return span;
+}
+
+void check_once(Report& report, Tree const& tree, std::uint32_t first, std::uint32_t end) {
+    std::array<Span, class_names.size()> places{};
+    for (auto i = first; i < end && tree.nodes[i].kind != Kind::selector; i = tree.next(i)) {
+        auto const cls = class_of(tree.nodes[i]);
+        if (cls == Class::none) {
+            continue;
+        }
+        auto& before = places[static_cast<std::size_t>(cls)];
+        if (before.empty()) {
+            before = clause_of(tree, i);
+            continue;
+        }
+        auto const again = clause_of(tree, i);
+        report.error(code::twice, again,
+                     fmt::format("{} and {} are two {}", tree.slice(before), tree.slice(again),
+                                 class_names[static_cast<std::size_t>(cls)]),
+                     "keep one", {{before, "the first stands here"}});
+    }
+}
+
+Said read_modifiers(Work& work, Tree const& tree, std::uint32_t first, std::uint32_t end, Pool const& pool,
+                    Owner owner) {
+    return Reading{work, tree, pool, owner}.read(first, end);
+}
+
+} // namespace lengthwise::plan
