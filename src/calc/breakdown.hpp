@@ -57,6 +57,7 @@ class BreakdownReader {
     By by_;
     int lane_;
     Walk<Measure> walk_;
+    Reckoner sections_; ///< a section's word is no property of its reps
 };
 
 } // namespace lengthwise::calc

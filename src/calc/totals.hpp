@@ -35,18 +35,17 @@ struct Totals {
 /// Lanes 1 to 100, by number.
 using LaneSet = std::bitset<128>;
 
-/// The lanes ascending.
+/// The lanes ascending; the lowest, 0 without any.
 [[nodiscard]] std::vector<int> numbers(LaneSet const& lanes);
+[[nodiscard]] int lowest(LaneSet const& lanes);
 
 /// The sums of a scope for every lane at once: what all swim is kept once, what a
 /// label adds is kept by lane, the `if time` lines apart.
 class Sums {
   public:
-    /// The lanes named inside, ascending; empty where no line has a lane label.
+    /// The lanes named inside; none where no line has a lane label. The plain totals
+    /// are those of the lowest.
     [[nodiscard]] LaneSet const& lanes() const { return lanes_; }
-
-    /// The lane whose figures are the plain totals: the lowest named, 0 without labels.
-    [[nodiscard]] int lowest_lane() const;
 
     /// What a swimmer of this lane swims; a lane that is not named, or 0: the unlabelled lines.
     [[nodiscard]] Totals swum(int lane) const;
@@ -63,8 +62,10 @@ class Sums {
     struct Share {
         Totals swum;
         Totals if_time;
+
+        [[nodiscard]] Totals& of(bool optional) { return optional ? if_time : swum; }
     };
-    [[nodiscard]] Totals& slot(int lane, bool optional);
+    void reach(std::size_t lanes);
 
     Share everyone_;
     std::vector<Share> labelled_; ///< by lane; as long as the highest one needs
@@ -95,6 +96,7 @@ class Reckoner {
     /// The same, added to what `sums` already holds.
     void add_section(plan::Session const& session, plan::Section const& section, Sums& sums);
     void add_session(plan::Session const& session, Sums& sums);
+    void add_week(plan::Week const& week, Sums& sums);
 
   private:
     plan::Plan const& plan_;
