@@ -1,0 +1,141 @@
+#include "report/width.hpp"
+
+#include <utf8proc.h>
+
+#include <cstdint>
+
+namespace lengthwise::report {
+namespace {
+
+/// The first character of a text, which is not empty; `value` is below 0 where the bytes
+/// are no UTF-8, and then one byte is taken.
+struct Character {
+    std::int32_t value = -1;
+    std::size_t bytes = 1;
+};
+
+Character first_of(std::string_view text) {
+    utf8proc_int32_t value = -1;
+    auto const bytes = utf8proc_iterate(reinterpret_cast<utf8proc_uint8_t const*>(text.data()),
+                                        static_cast<utf8proc_ssize_t>(text.size()), &value);
+    return bytes > 0 ? Character{value, static_cast<std::size_t>(bytes)} : Character{};
+}
+
+/// Control characters, and those that turn or break a line without being seen.
+bool is_unsafe(std::int32_t c) {
+    bool const control = c < 0x20 || (c >= 0x7F && c <= 0x9F);
+    bool const bidirectional = c == 0x061C || c == 0x200E || c == 0x200F || (c >= 0x202A && c <= 0x202E) ||
+                               (c >= 0x2066 && c <= 0x2069);
+    bool const line_break = c == 0x2028 || c == 0x2029;
+    return control || bidirectional || line_break || c == 0xFEFF;
+}
+
+std::string hex(std::uint32_t number, std::size_t digits) {
+    constexpr std::string_view figures = "0123456789ABCDEF";
+    std::string text;
+    for (std::size_t i = 0; i < digits; ++i) {
+        text.insert(text.begin(), figures[number >> (4 * i) & 0xFU]);
+    }
+    return text;
+}
+
+std::size_t cells_of(Character c) {
+    return c.value < 0 ? 1 : static_cast<std::size_t>(utf8proc_charwidth(c.value));
+}
+
+/// How many bytes of the text fill at most `width` cells, combining characters included.
+std::size_t bytes_within(std::string_view text, std::size_t width) {
+    std::size_t bytes = 0;
+    for (std::size_t used = 0; bytes < text.size();) {
+        auto const c = first_of(text.substr(bytes));
+        used += cells_of(c);
+        if (used > width) {
+            break;
+        }
+        bytes += c.bytes;
+    }
+    return bytes;
+}
+
+/// Where to break a text that is longer than its line: at the last blank that fits,
+/// else within the word, after at least one character.
+std::size_t break_at(std::string_view text, std::size_t width) {
+    auto const fits = bytes_within(text, width);
+    if (fits == text.size()) {
+        return fits;
+    }
+    auto const blank = text.substr(0, fits + 1).rfind(' ');
+    if (blank != std::string_view::npos && blank > 0) {
+        return blank;
+    }
+    return fits > 0 ? fits : first_of(text).bytes;
+}
+
+} // namespace
+
+std::string visible(std::string_view text) {
+    std::string safe;
+    safe.reserve(text.size());
+    while (!text.empty()) {
+        auto const c = first_of(text);
+        if (c.value < 0) {
+            safe.append("<0x").append(hex(static_cast<unsigned char>(text.front()), 2)).append(">");
+        } else if (is_unsafe(c.value)) {
+            safe.append("<U+").append(hex(static_cast<std::uint32_t>(c.value), 4)).append(">");
+        } else {
+            safe.append(text.substr(0, c.bytes));
+        }
+        text.remove_prefix(c.bytes);
+    }
+    return safe;
+}
+
+std::size_t cells(std::string_view text) {
+    std::size_t width = 0;
+    while (!text.empty()) {
+        auto const c = first_of(text);
+        width += cells_of(c);
+        text.remove_prefix(c.bytes);
+    }
+    return width;
+}
+
+std::string pad_right(std::string_view text, std::size_t width) {
+    auto const used = cells(text);
+    return std::string{text} + std::string(used < width ? width - used : 0, ' ');
+}
+
+std::string pad_left(std::string_view text, std::size_t width) {
+    auto const used = cells(text);
+    return std::string(used < width ? width - used : 0, ' ').append(text);
+}
+
+std::string cut(std::string_view text, std::size_t width, bool ascii) {
+    if (cells(text) <= width) {
+        return std::string{text};
+    }
+    std::string_view const dots = ascii ? "..." : "…";
+    if (cells(dots) > width) {
+        return std::string{text.substr(0, bytes_within(text, width))};
+    }
+    return std::string{text.substr(0, bytes_within(text, width - cells(dots)))}.append(dots);
+}
+
+std::string fold(std::string_view text, std::size_t width, std::size_t hang) {
+    std::string folded;
+    std::size_t indent = 0;
+    while (true) {
+        auto const room = width > indent ? width - indent : 1;
+        auto const line = break_at(text, room);
+        folded.append(text.substr(0, line));
+        text.remove_prefix(line);
+        text.remove_prefix(text.empty() || text.front() != ' ' ? 0 : 1);
+        if (text.empty()) {
+            return folded;
+        }
+        indent = hang;
+        folded.append("\n").append(indent, ' ');
+    }
+}
+
+} // namespace lengthwise::report
