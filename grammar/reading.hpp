@@ -1,0 +1,146 @@
+#pragma once
+
+#include "limits.hpp"
+#include "scan.hpp"
+#include "trace.hpp"
+#include "tree.hpp"
+#include "word_key.hpp"
+
+#include <array>
+#include <cstdint>
+#include <string_view>
+
+/// What the productions of parse.cpp share while they read: the tree under
+/// construction, one word of look-ahead, the open parentheses, and, when a line is
+/// read again to say what is wrong with it, a trace.
+namespace lengthwise::grammar {
+
+/// A parenthesis that waits for its partner.
+struct Open {
+    std::uint32_t item = 0;      ///< the item that the group belongs to
+    std::uint32_t group = 0;     ///< the group's node
+    char const* begin = nullptr; ///< the parenthesis
+};
+
+/// Where the reading of an item stands between two of its pieces.
+enum class Awaits : std::uint8_t {
+    item,   ///< at the start, after `(` and `+`
+    joint,  ///< after an item: `+`, `)` or the line's end
+    either, ///< at a line's start in a group, an item above: all of these
+};
+
+struct Ahead {
+    char const* begin = nullptr;
+    char const* end = nullptr; ///< `begin` where no letter stands there
+    Word word = Word::none;
+};
+
+class Reading {
+  public:
+    Reading(Tree& result, std::string_view text, std::uint32_t base)
+        : tree(result), begin(text.data()), end(text.data() + text.size()), base_(base) {}
+
+    // --- places ---
+    [[nodiscard]] std::uint32_t offset(char const* at) const {
+        return base_ + static_cast<std::uint32_t>(at - begin);
+    }
+
+    // --- words ---
+    /// The word behind the blanks at `at`. Reads it once, however often it is asked for.
+    [[nodiscard]] Ahead const& word(char const* at) {
+        if (at != asked_at_) {
+            look(at);
+        }
+        return ahead_;
+    }
+    /// Forgets the look-ahead; its meaning has changed.
+    void forget() { asked_at_ = nullptr; }
+
+    // --- nodes ---
+    std::uint32_t push(Kind kind, char const* from, char const* to, std::uint32_t value = 0,
+                       std::uint8_t detail = 0) {
+        tree.nodes.push_back({offset(from), value, static_cast<std::uint16_t>(to - from), kind, detail});
+        return tree.size() - 1;
+    }
+    std::uint32_t push(Kind kind, Ahead const& at) {
+        return push(kind, at.begin, at.end, 0, static_cast<std::uint8_t>(at.word));
+    }
+    /// Ends a container: all nodes behind it are its own.
+    void close(std::uint32_t container) { tree.nodes[container].value = tree.size(); }
+    /// A comment; one that was read before, on a way that led nowhere, is known.
+    void add_comment(char const* from, char const* to) {
+        if (tree.comments.empty() || tree.comments.back().begin < offset(from)) {
+            tree.comments.push_back({offset(from), offset(to)});
+        }
+    }
+    void drop_from(std::uint32_t size) { tree.nodes.resize(size); }
+
+    // --- what is wrong ---
+    /// Whether a value that the notation does not have may pass: never at first; once
+    /// it has been reported, so that the rest of the line can be read.
+    [[nodiscard]] bool pass(char const* from, char const* to, Fault fault, std::uint64_t figure = 0) {
+        return trace != nullptr && trace->pass(from, to, fault, figure);
+    }
+    /// The same for what cannot be read past.
+    bool refuse(char const* from, char const* to, Fault fault, std::uint64_t figure = 0) {
+        if (trace != nullptr) {
+            trace->refuse(from, to, fault, figure);
+        }
+        return false;
+    }
+
+    Tree& tree;
+    char const* const begin;
+    char const* const end;
+    Trace* trace = nullptr;
+
+    // The keyword that the leaf being read begins with.
+    char const* opened = nullptr;
+    char const* opened_end = nullptr;
+    Word opened_word = Word::none;
+
+    std::uint32_t item = 0; ///< the item being read
+    bool labelled = false;  ///< it has begun with a label
+    bool counted = false;   ///< it has a count
+    bool single = false;    ///< its body is one amount
+    Awaits awaits = Awaits::item;
+    std::uint32_t depth = 0;
+    std::array<Open, limits::nesting> open{};
+
+  private:
+    void look(char const* at) {
+        asked_at_ = at;
+        auto const* const from = skip_blanks(at);
+        ahead_ = {from, from, Word::none};
+        if (is_letter(*from)) {
+            ahead_.end = scan_word(from, ahead_.word);
+            if (trace != nullptr) {
+                ahead_.word = trace->meant(from, ahead_.word);
+            }
+        }
+    }
+
+    static char const* scan_word(char const* at, Word& word) {
+        lengthwise::detail::WordKey key;
+        auto const* const from = at;
+        do {
+            auto const i = static_cast<std::size_t>(at - from);
+            auto const byte = static_cast<std::uint64_t>(static_cast<unsigned char>(*at | 0x20));
+            if (i < 8) {
+                key.low |= byte << (8 * i);
+            } else if (i < lengthwise::detail::longest_word) {
+                key.high |= byte << (8 * (i - 8));
+            }
+            ++at;
+        } while (is_letter(*at) || (*at == '-' && is_letter(at[1])));
+        auto const known = at - from <= static_cast<std::ptrdiff_t>(lengthwise::detail::longest_word);
+        word = known && !clings_to_word(*at) ? lengthwise::detail::find_key(key) : Word::none;
+        return at;
+    }
+
+    std::uint32_t base_;
+    char const* asked_at_ = nullptr;
+    Ahead ahead_;
+};
+
+} // namespace lengthwise::grammar

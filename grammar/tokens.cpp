@@ -1,0 +1,575 @@
+#include "tokens.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace lengthwise::grammar {
+
+namespace {
+
+constexpr std::uint64_t largest_number = 7'000'000;
+constexpr std::uint64_t second = 1000;
+constexpr std::uint64_t minute = 60 * second;
+constexpr std::uint64_t hour = 60 * minute;
+constexpr std::uint64_t day = 24 * hour;
+
+std::uint8_t written(WrittenUnit unit) {
+    return static_cast<std::uint8_t>(unit);
+}
+std::uint8_t written(WrittenTime form) {
+    return static_cast<std::uint8_t>(form);
+}
+
+bool two_digits(char const* at) {
+    return is_digit(at[0]) && is_digit(at[1]) && !is_digit(at[2]);
+}
+std::uint32_t value_of_two(char const* at) {
+    return static_cast<std::uint32_t>((at[0] - '0') * 10 + (at[1] - '0'));
+}
+
+/// Ends a time of `value` ms, within a day.
+bool finish_time(Reading& r, Quantity& q, std::uint64_t value, WrittenTime form) {
+    if (value > day && !r.pass(q.begin, q.end, Fault::time_long, value)) {
+        return false;
+    }
+    q.is_time = true;
+    q.value = static_cast<std::uint32_t>(std::min(value, day));
+    q.detail = written(form);
+    return true;
+}
+
+/// Tenths to thousandths behind the seconds of a clock.
+std::uint32_t scan_fraction_of_second(char const*& at) {
+    if (*at != '.' || !is_digit(at[1])) {
+        return 0;
+    }
+    std::uint32_t value = 0;
+    std::uint32_t scale = 100;
+    for (++at; is_digit(*at) && scale > 0; ++at, scale /= 10) {
+        value += static_cast<std::uint32_t>(*at - '0') * scale;
+    }
+    return value;
+}
+
+/// `1:30`, `:50`, `1:02:03`, `0:52.5`; `colon` is the first one.
+bool scan_clock(Reading& r, Quantity& q, std::uint64_t first, char const* colon) {
+    auto const* at = colon + 1;
+    std::array<std::uint64_t, 3> parts{first, 0, 0};
+    std::size_t count = 1;
+    for (;;) {
+        auto const [value, end] = scan_digits(at);
+        if (!two_digits(at) && !r.pass(q.begin, end, Fault::time_digits)) {
+            return false;
+        }
+        if (value >= 60 && !r.pass(q.begin, end, Fault::time_seconds, value)) {
+            return false;
+        }
+        parts[count++] = value;
+        at = end;
+        if (*at != ':' || !is_digit(at[1]) || count == 3) {
+            break;
+        }
+        ++at;
+    }
+    auto const* fraction = at;
+    std::uint64_t ms = count == 2 ? scan_fraction_of_second(at) : 0;
+    q.end = at;
+    if ((is_digit(*at) || (*at == '.' && is_digit(at[1]))) &&
+        !r.pass(fraction, at + 1, Fault::time_decimal)) {
+        return false;
+    }
+    if (is_letter(*at) && !r.pass(q.begin, at + 1, Fault::clings)) {
+        return false;
+    }
+    ms += count == 2 ? parts[0] * minute + parts[1] * second
+                     : std::min(parts[0], std::uint64_t{100}) * hour + parts[1] * minute + parts[2] * second;
+    return finish_time(r, q, ms, count == 2 ? WrittenTime::clock : WrittenTime::long_clock);
+}
+
+/// Behind the digits of a whole number: its unit, if there is one.
+bool scan_unit(Reading& r, Quantity& q, std::uint64_t value) {
+    auto const& unit = r.word(q.end);
+    auto const whole = std::min(value, largest_number);
+    switch (unit.word) {
+    case Word::metres:
+    case Word::yards:
+    case Word::lengths:
+        q.detail = static_cast<std::uint8_t>(static_cast<int>(unit.word) - static_cast<int>(Word::metres) +
+                                             static_cast<int>(WrittenUnit::metres));
+        break;
+    case Word::seconds:
+        q.end = unit.end;
+        return finish_time(r, q, whole * second, WrittenTime::seconds);
+    case Word::minutes:
+        q.end = unit.end;
+        return finish_time(r, q, whole * minute, WrittenTime::minutes);
+    case Word::hours:
+        q.end = unit.end;
+        return finish_time(r, q, whole * hour, WrittenTime::hours);
+    default:
+        if (is_letter(*q.end)) {
+            return r.refuse(q.begin, unit.end, Fault::clings);
+        }
+        return true;
+    }
+    q.end = unit.end;
+    return true;
+}
+
+/// `33 1/3`: `numerator` stands behind a blank, a slash and a digit touch its end.
+bool scan_fraction(Reading& r, Quantity& q, char const* numerator, Digits above) {
+    auto const [denominator, end] = scan_digits(above.end + 1);
+    constexpr std::array<std::uint64_t, 7> known{2, 3, 4, 6, 8, 12, 24};
+    auto const is_known = std::ranges::find(known, denominator) != known.end();
+    if (!is_known && !r.pass(numerator, end, Fault::fraction_denominator, denominator)) {
+        return false;
+    }
+    if ((above.value == 0 || above.value >= denominator) &&
+        !r.pass(numerator, end, Fault::fraction_improper)) {
+        return false;
+    }
+    if (is_known && above.value < denominator) {
+        q.value += static_cast<std::uint32_t>(above.value * number_scale / denominator);
+    }
+    q.end = end;
+    auto const whole = q.value;
+    if (!scan_unit(r, q, 0)) {
+        return false;
+    }
+    if ((q.is_time || q.detail == written(WrittenUnit::lengths)) &&
+        !r.pass(numerator, q.end, Fault::fraction_unit)) {
+        return false;
+    }
+    q.value = q.is_time ? 0 : whole;
+    return true;
+}
+
+/// `12.5`, `33.33m`; `point` stands behind the whole part.
+bool scan_decimal(Reading& r, Quantity& q, char const* point) {
+    auto const [decimals, end] = scan_digits(point + 1);
+    auto const places = end - (point + 1);
+    q.end = end;
+    if (places > 2 && !r.pass(q.begin, end, Fault::decimal_places)) {
+        return false;
+    }
+    auto const hundredths = places == 1 ? decimals * 10 : std::min<std::uint64_t>(decimals, 99);
+    auto const value = q.value + static_cast<std::uint32_t>(hundredths * number_scale / 100);
+    if (*end == '.' && is_digit(end[1]) && !r.pass(q.begin, end, Fault::number_decimal)) {
+        return false;
+    }
+    if (!scan_unit(r, q, 0)) {
+        return false;
+    }
+    if (q.is_time) {
+        return r.refuse(q.begin, q.end, Fault::time_decimal);
+    }
+    if ((q.detail == written(WrittenUnit::yards) || q.detail == written(WrittenUnit::lengths)) &&
+        !r.pass(q.begin, q.end, Fault::decimal_unit)) {
+        return false;
+    }
+    q.value = value;
+    q.detail |= decimal_flag;
+    return true;
+}
+
+bool append(char const*& at, Reading& r, Kind kind, Quantity const& q, char const* from) {
+    r.push(kind, from != nullptr ? from : q.begin, q.end, q.value, q.detail);
+    at = q.end;
+    return true;
+}
+
+bool above_zero(Reading& r, Quantity const& q) {
+    return q.value != 0 || r.pass(q.begin, q.end, q.is_time ? Fault::time_zero : Fault::number_zero);
+}
+
+/// Whether a time may stand where `rule` holds. Once its error is out, a number
+/// without a unit goes on as the time that was most likely meant.
+bool obeys(Reading& r, Quantity& q, TimeRule rule) {
+    if (!q.is_time && !q.is_bare()) {
+        return r.refuse(q.begin, q.end, Fault::time_distance);
+    }
+    if (!q.is_time) {
+        auto const number = q.value / number_scale;
+        if (!r.pass(q.begin, q.end, Fault::time_no_unit, number)) {
+            return false;
+        }
+        auto const is_slot = rule == TimeRule::slot;
+        return finish_time(r, q, std::clamp<std::uint64_t>(number, 1, 1440) * (is_slot ? minute : second),
+                           is_slot ? WrittenTime::minutes : WrittenTime::seconds);
+    }
+    auto const is_clock =
+        q.detail == written(WrittenTime::clock) || q.detail == written(WrittenTime::long_clock);
+    switch (rule) {
+    case TimeRule::above_zero:
+        return above_zero(r, q);
+    case TimeRule::with_unit:
+        return !is_clock || r.pass(q.begin, q.end, Fault::time_unit_wanted, q.value);
+    case TimeRule::slot:
+        return (!is_clock || r.pass(q.begin, q.end, Fault::time_unit_wanted, q.value)) &&
+               (q.value >= minute || r.pass(q.begin, q.end, Fault::slot_short, q.value));
+    case TimeRule::may_be_zero:
+        break;
+    }
+    return true;
+}
+
+} // namespace
+
+bool scan_quantity(char const* at, Reading& r, Quantity& q) {
+    q = {};
+    q.begin = skip_blanks(at);
+    if (*q.begin == ':' && is_digit(q.begin[1])) {
+        return scan_clock(r, q, 0, q.begin);
+    }
+    auto const [value, end] = scan_digits(q.begin);
+    if (end == q.begin) {
+        return false;
+    }
+    if (*end == ':' && is_digit(end[1])) {
+        return scan_clock(r, q, value, end);
+    }
+    q.end = end;
+    if (value > largest_number && !r.pass(q.begin, end, Fault::number_large, value)) {
+        return false;
+    }
+    q.value = static_cast<std::uint32_t>(std::min(value, largest_number)) * number_scale;
+    if (*end == '.' && is_digit(end[1])) {
+        return scan_decimal(r, q, end);
+    }
+    auto const& next = r.word(end);
+    if (next.begin != end && is_digit(*next.begin)) {
+        auto const above = scan_digits(next.begin);
+        if (*above.end == '/' && is_digit(above.end[1])) {
+            return scan_fraction(r, q, next.begin, above);
+        }
+    }
+    return scan_unit(r, q, value);
+}
+
+bool read_time(char const*& at, Reading& r, Kind kind, TimeRule rule, char const* from) {
+    Quantity q;
+    return scan_quantity(at, r, q) && obeys(r, q, rule) && append(at, r, kind, q, from);
+}
+
+bool read_distance(char const*& at, Reading& r, Kind kind, char const* from) {
+    Quantity q;
+    return scan_quantity(at, r, q) && (!q.is_time || r.refuse(q.begin, q.end, Fault::distance_time)) &&
+           above_zero(r, q) && append(at, r, kind, q, from);
+}
+
+bool read_amount(char const*& at, Reading& r, Kind distance, Kind time, char const* from) {
+    Quantity q;
+    return scan_quantity(at, r, q) && above_zero(r, q) && append(at, r, q.is_time ? time : distance, q, from);
+}
+
+bool read_rest(char const*& at, Reading& r, Kind first, char const* from) {
+    Quantity low;
+    if (!scan_quantity(at, r, low)) {
+        return false;
+    }
+    auto const* dash = skip_blanks(low.end);
+    Quantity high;
+    if (*dash != '-' || !scan_quantity(dash + 1, r, high)) {
+        return obeys(r, low, TimeRule::may_be_zero) && append(at, r, first, low, from);
+    }
+    if (!high.is_time || (!low.is_time && !low.is_bare())) {
+        return r.refuse(low.begin, high.end, Fault::range_no_unit, high.value / number_scale);
+    }
+    if (low.is_bare()) {
+        if (high.detail >= written(WrittenTime::clock)) {
+            return r.refuse(low.begin, high.end, Fault::range_clock);
+        }
+        low.value /= number_scale;
+        auto const unit = high.detail == written(WrittenTime::seconds)   ? second
+                          : high.detail == written(WrittenTime::minutes) ? minute
+                                                                         : hour;
+        if (low.value * unit > high.value && !r.pass(low.begin, high.end, Fault::range_backward)) {
+            return false;
+        }
+        low.detail = written(WrittenTime::bare);
+    } else if (low.value > high.value && !r.pass(low.begin, high.end, Fault::range_backward)) {
+        return false;
+    }
+    return append(at, r, first, low, from) && append(at, r, Kind::rest_to, high, nullptr);
+}
+
+bool read_limit_value(char const*& at, Reading& r) {
+    if (read_percent(at, r, Kind::limit_percent)) {
+        return true;
+    }
+    Quantity q;
+    if (!scan_quantity(at, r, q)) {
+        return false;
+    }
+    auto const* dash = skip_blanks(q.end);
+    if (q.is_time || *dash == '-') {
+        if (!read_rest(at, r, Kind::limit_time, nullptr)) {
+            return false;
+        }
+        if (r.tree.nodes.back().kind == Kind::rest_to) {
+            r.tree.nodes.back().kind = Kind::limit_time_to;
+        }
+        return true;
+    }
+    if (q.is_bare() && q.is_whole()) {
+        r.push(Kind::limit_number, q.begin, q.end, q.value / number_scale);
+        at = q.end;
+        return true;
+    }
+    return append(at, r, Kind::limit_distance, q, nullptr);
+}
+
+bool read_number(char const*& at, Reading& r, Kind kind, std::uint32_t low, std::uint32_t high, Fault fault,
+                 char const* from) {
+    auto const* begin = skip_blanks(at);
+    auto const [value, end] = scan_digits(begin);
+    if (end == begin) {
+        return false;
+    }
+    if (is_letter(*end) && !r.pass(begin, end + 1, Fault::clings)) {
+        return false;
+    }
+    if ((value < low || value > high) && !r.pass(begin, end, fault, value)) {
+        return false;
+    }
+    r.push(kind, from != nullptr ? from : begin, end,
+           static_cast<std::uint32_t>(std::clamp<std::uint64_t>(value, low, high)));
+    at = end;
+    return true;
+}
+
+bool read_percent(char const*& at, Reading& r, Kind kind, char const* from) {
+    auto const* begin = skip_blanks(at);
+    auto const [value, end] = scan_digits(begin);
+    if (end == begin || *end != '%') {
+        return false;
+    }
+    if (is_letter(end[1]) && !r.pass(begin, end + 2, Fault::clings)) {
+        return false;
+    }
+    if (value > largest_number && !r.pass(begin, end, Fault::number_large, value)) {
+        return false;
+    }
+    r.push(kind, from != nullptr ? from : begin, end + 1,
+           static_cast<std::uint32_t>(std::min(value, largest_number)));
+    at = end + 1;
+    return true;
+}
+
+bool read_ordinal(char const*& at, Reading& r, Kind kind) {
+    auto const* begin = skip_blanks(at);
+    auto const [value, end] = scan_digits(begin);
+    if (end == begin || !is_letter(end[0]) || !is_letter(end[1]) || is_letter(end[2]) || is_digit(end[2])) {
+        return false;
+    }
+    constexpr std::array<std::string_view, 4> endings{"st", "nd", "rd", "th"};
+    char const letters[] = {lengthwise::detail::fold(end[0]), lengthwise::detail::fold(end[1])};
+    if (std::ranges::find(endings, std::string_view{letters, 2}) == endings.end()) {
+        return false;
+    }
+    if ((value < 1 || value > limits::repeat) && !r.pass(begin, end + 2, Fault::selector_number, value)) {
+        return false;
+    }
+    r.push(kind, begin, end + 2,
+           static_cast<std::uint32_t>(std::clamp<std::uint64_t>(value, 1, limits::repeat)));
+    at = end + 2;
+    return true;
+}
+
+bool read_descend_range(char const*& at, Reading& r) {
+    auto const* begin = skip_blanks(at);
+    auto const [low, low_end] = scan_digits(begin);
+    auto const* dash = skip_blanks(low_end);
+    if (low_end == begin || *dash != '-') {
+        return false;
+    }
+    auto const* second_begin = skip_blanks(dash + 1);
+    auto const [high, end] = scan_digits(second_begin);
+    if (end == second_begin) {
+        return false;
+    }
+    if (low != 1 && !r.pass(begin, end, Fault::descend_from, low)) {
+        return false;
+    }
+    if ((high < 2 || high > limits::repeat) && !r.pass(begin, end, Fault::descend_to, high)) {
+        return false;
+    }
+    auto& node = r.tree.nodes.back();
+    node.value = 1 | static_cast<std::uint32_t>(std::clamp<std::uint64_t>(high, 2, limits::repeat)) << 16;
+    node.length = static_cast<std::uint16_t>(r.offset(end) - node.begin);
+    at = end;
+    return true;
+}
+
+bool read_lane_label(char const*& at, Reading& r) {
+    auto const in_range = [&](char const* from, Digits lane) {
+        return (lane.value >= 1 && lane.value <= limits::lanes) ||
+               r.pass(from, lane.end, Fault::lane_range, lane.value);
+    };
+    auto const* begin = skip_blanks(at);
+    auto first = scan_digits(begin);
+    if (first.end == begin || !in_range(begin, first)) {
+        return false;
+    }
+    auto last = first;
+    auto const* dash = skip_blanks(first.end);
+    if (*dash == '-') {
+        auto const* from = skip_blanks(dash + 1);
+        last = scan_digits(from);
+        if (last.end == from || !in_range(from, last)) {
+            return false;
+        }
+        if (last.value < first.value && !r.pass(begin, last.end, Fault::lane_backward)) {
+            return false;
+        }
+    }
+    auto const* colon = last.end;
+    if (!read_colon(colon, r)) {
+        return false;
+    }
+    auto const lane = [](std::uint64_t value) {
+        return static_cast<std::uint32_t>(std::min<std::uint64_t>(value, limits::lanes));
+    };
+    r.push(Kind::lane_label, r.opened, colon, lane(first.value) | lane(last.value) << 16);
+    at = colon;
+    return true;
+}
+
+bool read_date(char const*& at, Reading& r, Kind kind, char const* from) {
+    auto const* begin = skip_blanks(at);
+    auto const year = scan_digits(begin);
+    if (year.end == begin || *year.end != '-') {
+        return false;
+    }
+    auto const month = scan_digits(year.end + 1);
+    auto const well_formed = year.end - begin == 4 && two_digits(year.end + 1) && *month.end == '-' &&
+                             two_digits(month.end + 1) && !is_letter(month.end[3]);
+    auto const* end = well_formed ? month.end + 3 : month.end;
+    if (!well_formed) {
+        return r.refuse(begin, end, Fault::date_form);
+    }
+    auto const day_of_month = value_of_two(month.end + 1);
+    auto const leap = year.value % 4 == 0 && (year.value % 100 != 0 || year.value % 400 == 0);
+    constexpr std::array<std::uint32_t, 13> days{0, 31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+    if (month.value < 1 || month.value > 12 || year.value == 0) {
+        return r.refuse(begin, end, Fault::date_month, month.value);
+    }
+    auto const longest = days[month.value] + (month.value == 2 && leap ? 1U : 0U);
+    if (day_of_month < 1 || day_of_month > longest) {
+        if (!r.pass(begin, end, Fault::date_day, longest)) {
+            return false;
+        }
+    }
+    r.push(kind, from != nullptr ? from : begin, end,
+           static_cast<std::uint32_t>(year.value * 10000 + month.value * 100) +
+               std::clamp<std::uint32_t>(day_of_month, 1, longest));
+    at = end;
+    return true;
+}
+
+bool read_time_of_day(char const*& at, Reading& r) {
+    auto const* begin = skip_blanks(at);
+    auto const hours = scan_digits(begin);
+    if (hours.end == begin || *hours.end != ':') {
+        return false;
+    }
+    auto const minutes = scan_digits(hours.end + 1);
+    auto const well_formed =
+        hours.end - begin <= 2 && hours.value < 24 && two_digits(hours.end + 1) && minutes.value < 60;
+    if (!well_formed || is_letter(*minutes.end) || *minutes.end == ':') {
+        if (!r.pass(begin, minutes.end, Fault::clock_range)) {
+            return false;
+        }
+    }
+    r.push(Kind::time_of_day, begin, minutes.end,
+           well_formed ? static_cast<std::uint32_t>(hours.value * 60 + minutes.value) : 0);
+    at = minutes.end;
+    return true;
+}
+
+bool read_rule_name(char const*& at, Reading& r) {
+    auto const& name = r.word(at);
+    if (name.begin == name.end) {
+        return false;
+    }
+    at = name.end;
+    r.push(Kind::rule_name, name.begin, name.end);
+    return true;
+}
+
+bool read_count(char const*& at, Reading& r) {
+    auto const* begin = skip_blanks(at);
+    auto const [value, end] = scan_digits(begin);
+    if (end == begin) {
+        return false;
+    }
+    auto const* x = skip_blanks(end);
+    if ((*x | 0x20) == 'x' && !is_letter(x[1])) {
+        ++x;
+    } else if (x[0] == '\xC3' && x[1] == '\x97' && !is_letter(x[2])) { // the multiplication sign
+        x += 2;
+    } else {
+        return false;
+    }
+    if (value < 1 || value > limits::repeat) {
+        if (!r.pass(begin, end, value < 1 ? Fault::count_zero : Fault::count_large, value)) {
+            return false;
+        }
+    }
+    r.tree.nodes[r.item].length =
+        static_cast<std::uint16_t>(std::clamp<std::uint64_t>(value, 1, limits::repeat));
+    r.counted = true;
+    at = x;
+    return true;
+}
+
+bool read_comma(char const*& at, Reading&) {
+    auto const* comma = skip_blanks(at);
+    if (*comma != ',' || !is_blank(comma[1])) {
+        return false;
+    }
+    at = comma + 1;
+    return true;
+}
+
+bool read_slash(char const*& at, Reading&) {
+    auto const* slash = skip_blanks(at);
+    if (slash == at || *slash != '/' || !is_blank(slash[1])) {
+        return false;
+    }
+    at = slash + 1;
+    return true;
+}
+
+bool read_colon(char const*& at, Reading&) {
+    auto const* colon = skip_blanks(at);
+    if (*colon != ':' || !is_blank(colon[1])) {
+        return false;
+    }
+    at = colon + 1;
+    return true;
+}
+
+bool read_line_end(char const*& at, Reading& r) {
+    auto const* p = skip_blanks(at);
+    if (*p == '#') {
+        auto const* const from = p;
+        while (*p != '\n' && p != r.end) {
+            ++p;
+        }
+        r.add_comment(from, p[-1] == '\r' ? p - 1 : p);
+    } else if (*p == '\r' && p[1] == '\n') {
+        ++p;
+    }
+    if (*p == '\n') {
+        at = p + 1;
+        return true;
+    }
+    if (p == r.end) {
+        at = p;
+        return true;
+    }
+    return false;
+}
+
+} // namespace lengthwise::grammar
