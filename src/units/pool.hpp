@@ -29,4 +29,10 @@ struct Pool {
     friend constexpr bool operator==(Pool const&, Pool const&) = default;
 };
 
+/// From the wall a swimmer starts at and back to it: two lengths, but one in pools of
+/// 40 m or more. Only for pools with a length.
+[[nodiscard]] constexpr Distance lap(Pool const& pool) {
+    return pool.length < Distance::metres(40) ? pool.length * 2 : pool.length;
+}
+
 } // namespace lengthwise
