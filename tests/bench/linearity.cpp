@@ -1,0 +1,54 @@
+#include "show.hpp"
+
+#include "generator.hpp"
+#include "measure.hpp"
+
+#include <fmt/format.h>
+
+#include <vector>
+
+namespace lengthwise::bench {
+
+namespace {
+
+/// The whole road over one size, each reading in a process of its own.
+struct Point {
+    std::filesystem::path file;
+    double bytes = 0;
+    std::vector<double> seconds{};
+    Reading memory{};
+};
+
+std::vector<Point> make_points(Workshop const& workshop) {
+    std::vector<Point> points;
+    for (auto const megabytes : {1ULL, 3ULL, 10ULL, 30ULL, 100ULL, 200ULL}) {
+        auto const plan = generate(megabytes * 1'000'000, false);
+        auto const file = workshop.at(fmt::format("{}.swim", megabytes));
+        write(file, plan.notation);
+        points.push_back({file, static_cast<double>(plan.notation.size())});
+    }
+    return points;
+}
+
+} // namespace
+
+void show_linearity(Options const& options) {
+    Workshop const workshop;
+    auto points = make_points(workshop);
+    for (int i = 0; i < options.rounds; ++i) {
+        for (auto& point : points) {
+            point.seconds.push_back(read_apart("road", point.file, false).seconds);
+        }
+    }
+    fmt::print("\nparse to tally by size, each reading in a fresh process\n\n");
+    fmt::print("{:>8}{:>12}{:>12}{:>12}{:>16}\n", "MB", "ms", "ns/byte", "heap/byte", "resident/byte");
+    for (auto& point : points) {
+        point.memory = read_apart("road", point.file, true);
+        auto const seconds = median(point.seconds);
+        fmt::print("{:>8.0f}{:>12.1f}{:>12.2f}{:>12.2f}{:>16.2f}\n", point.bytes / 1e6, seconds * 1e3,
+                   seconds * 1e9 / point.bytes, static_cast<double>(point.memory.heap) / point.bytes,
+                   static_cast<double>(point.memory.resident) / point.bytes);
+    }
+}
+
+} // namespace lengthwise::bench

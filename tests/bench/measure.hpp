@@ -1,0 +1,62 @@
+#pragma once
+
+#include "reader.hpp"
+
+#include <cstdint>
+#include <filesystem>
+#include <string>
+#include <vector>
+
+/// Clocks, processes, files.
+namespace lengthwise::bench {
+
+/// Wall-clock seconds since some moment.
+[[nodiscard]] double now();
+
+[[nodiscard]] double median(std::vector<double> values);
+/// Median of a[i] / b[i]: of pairs taken one right after the other.
+[[nodiscard]] double median_ratio(std::vector<double> const& a, std::vector<double> const& b);
+
+/// A program that ran to its end.
+struct Run {
+    double seconds = 0; ///< from before the spawn until its standard output was closed and it had ended
+    int status = 0;     ///< its exit code; 128 + the signal that ended it
+    std::string output;
+};
+[[nodiscard]] Run run(std::vector<std::string> const& command);
+/// The same, but throws unless it ended with 0.
+[[nodiscard]] Run run_well(std::vector<std::string> const& command);
+
+/// One reading in this process, right after its start.
+struct Reading {
+    double seconds = 0;
+    std::uint64_t sessions = 0;
+    std::int64_t heap = 0; ///< most bytes held by `operator new` at one time, the text among them
+    std::int64_t resident =
+        0; ///< most pages in memory at one time, in bytes, less those before the text came
+};
+/// With `count` the heap is counted, which costs time; without, it stays 0.
+[[nodiscard]] Reading read_once(Reader& reader, std::filesystem::path const& file, bool count);
+/// The same in a process of its own, started from this program.
+[[nodiscard]] Reading read_apart(std::string_view reader, std::filesystem::path const& file, bool count);
+/// What such a process does.
+void answer_reading(std::string_view reader, std::filesystem::path const& file, bool count);
+
+[[nodiscard]] std::string contents(std::filesystem::path const& file);
+void write(std::filesystem::path const& file, std::string_view text);
+
+/// A folder that goes when this does.
+class Workshop {
+  public:
+    Workshop();
+    Workshop(Workshop const&) = delete;
+    Workshop& operator=(Workshop const&) = delete;
+    ~Workshop();
+
+    [[nodiscard]] std::filesystem::path at(std::string_view name) const { return folder_ / name; }
+
+  private:
+    std::filesystem::path folder_;
+};
+
+} // namespace lengthwise::bench
