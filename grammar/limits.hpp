@@ -19,6 +19,7 @@ inline constexpr std::int64_t session_km = 1000; ///< one session, each lane
 inline constexpr std::int64_t session_reps = 1'000'000'000; ///< reps of a session over all its lines
 inline constexpr std::int64_t session_hours = 10'000;       ///< time of a session over all its lines
 inline constexpr std::uint32_t session_contexts = 65'536; ///< further readings of shared sets in one session
+inline constexpr std::uint32_t file_contexts = 1U << 20;    ///< the same over a whole file
 inline constexpr std::uint32_t lanes = 100;               ///< the highest lane
 inline constexpr std::uint32_t weeks = 999;               ///< the highest week number
 inline constexpr std::uint32_t findings_shown = 50;       ///< findings a file; the rest are counted

@@ -319,6 +319,14 @@ Span clause_of(Tree const& tree, std::uint32_t node) {
     return span;
 }
 
+std::uint32_t part_end(Tree const& tree, std::uint32_t part, std::uint32_t end) {
+    auto i = part + 1;
+    while (i < end && tree.nodes[i].kind != Kind::part && tree.nodes[i].kind != Kind::part_time) {
+        ++i;
+    }
+    return i;
+}
+
 void check_once(Report& report, Tree const& tree, std::uint32_t first, std::uint32_t end) {
     std::array<Span, class_names.size()> places{};
     for (auto i = first; i < end && tree.nodes[i].kind != Kind::selector; i = tree.next(i)) {

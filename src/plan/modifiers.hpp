@@ -39,6 +39,9 @@ void check_once(Report& report, grammar::Tree const& tree, std::uint32_t first, 
 /// A modifier with the leaves that belong to it: `rest 20-40s`, `with fins, paddles`.
 [[nodiscard]] Span clause_of(grammar::Tree const& tree, std::uint32_t node);
 
+/// One past the modifiers of the part at `part`, in a split that ends at `end`.
+[[nodiscard]] std::uint32_t part_end(grammar::Tree const& tree, std::uint32_t part, std::uint32_t end);
+
 /// The class of a modifier node; `none` for notes, selectors and the nodes that follow a modifier.
 [[nodiscard]] Class class_of(grammar::Node const& node);
 

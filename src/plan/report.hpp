@@ -7,6 +7,7 @@
 #include <string>
 #include <string_view>
 #include <unordered_set>
+#include <utility>
 #include <vector>
 
 namespace lengthwise::plan {
@@ -23,6 +24,9 @@ class Report {
 
     /// Number of errors so far: unchanged means that what was just read is sound.
     [[nodiscard]] std::uint64_t errors() const { return found_.count(Severity::error); }
+
+    /// False when a further finding would only be counted.
+    [[nodiscard]] bool keeps() const { return found_.keeps(Severity::error); }
 
     /// While one lives, findings stand inside the set that `use` names.
     class Inside {

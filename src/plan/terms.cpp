@@ -88,11 +88,7 @@ Run TermsReader::parts_of(Tree const& tree, std::uint32_t split, Pool const& poo
     Run parts{static_cast<Index>(work_.plan.parts.size()), 0};
     auto const end = tree.next(split);
     for (auto i = split + 1; i < end;) {
-        auto next = i + 1;
-        while (next < end && tree.nodes[next].kind != Kind::part &&
-               tree.nodes[next].kind != Kind::part_time) {
-            ++next;
-        }
+        auto const next = part_end(tree, i, end);
         auto const& node = tree.nodes[i];
         auto const said = read_modifiers(work_, tree, i + 1, next, pool, Owner::part);
         Part part;
