@@ -37,4 +37,10 @@ void Diagnostics::sort_by_place() {
     std::ranges::stable_sort(kept_, {}, [](Diagnostic const& d) { return d.span.begin; });
 }
 
+void Diagnostics::sort_by_severity() {
+    std::ranges::stable_sort(kept_, {}, [](Diagnostic const& d) {
+        return std::pair{d.severity, d.span.begin};
+    });
+}
+
 } // namespace lengthwise

@@ -54,6 +54,9 @@ class Diagnostics {
     /// Orders the kept ones by place in the text (stable).
     void sort_by_place();
 
+    /// Orders the kept ones by severity, the worst first, then by place (stable).
+    void sort_by_severity();
+
   private:
     [[nodiscard]] static std::size_t index(Severity severity) { return static_cast<std::size_t>(severity); }
 

@@ -1,0 +1,64 @@
+#pragma once
+
+#include "calc/totals.hpp"
+#include "grammar/diagnostic.hpp"
+#include "plan/plan.hpp"
+#include "units/distance.hpp"
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+/// A plan week by week, as the rules of growth see it.
+namespace lengthwise::check {
+
+class Inquiry;
+
+/// One week's sessions before race day (all of them without a race, and those without a date).
+struct SwumWeek {
+    plan::Week const* week = nullptr;
+    calc::Sums sums;
+    std::int64_t sessions = 0;
+    Distance laps; ///< one lap a session, each of its own pool
+};
+
+/// The weeks that hold such a session, in order.
+[[nodiscard]] std::vector<SwumWeek> swum_weeks(plan::Plan const& plan, calc::Reckoner& sums);
+
+/// Is a session before race day, as far as its date is known?
+[[nodiscard]] bool before_race(plan::Plan const& plan, plan::Session const& session);
+
+/// The lanes of the plan ascending; lane 0 alone where none is named.
+[[nodiscard]] std::vector<int> lanes_to_judge(plan::Plan const& plan);
+
+/// How many weeks before the race are eased: two of more than six when it is over 1000 m, else one.
+[[nodiscard]] std::size_t taper_weeks(plan::Race const& race, std::size_t weeks);
+
+/// A lap of a session's pool; 50 m where it has no length.
+[[nodiscard]] Distance lap_of(plan::Plan const& plan, plan::Session const& session);
+
+/// Findings that several lanes share are said once, with the lanes where it is not all of them.
+class LaneFindings {
+  public:
+    explicit LaneFindings(std::vector<int> const& all) : all_(all) {}
+
+    void warn(int lane, Span span, std::string message, std::string hint, std::vector<Related> related = {});
+    void error(int lane, Span span, std::string message, std::string hint, std::vector<Related> related = {});
+    void hand_in(Inquiry& inquiry);
+
+  private:
+    struct Entry {
+        bool error;
+        Span span;
+        std::string message;
+        std::string hint;
+        std::vector<Related> related;
+        std::vector<int> lanes;
+    };
+    void add(int lane, Entry entry);
+
+    std::vector<int> all_;
+    std::vector<Entry> entries_;
+};
+
+} // namespace lengthwise::check

@@ -1,0 +1,224 @@
+#include "check/progress.hpp"
+#include "check/rules.hpp"
+#include "check/walk.hpp"
+#include "check/words.hpp"
+
+#include "calc/longest.hpp"
+#include "calc/reps.hpp"
+#include "units/spell.hpp"
+
+#include <fmt/core.h>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lengthwise::check {
+
+namespace {
+
+using plan::Item;
+using plan::Plan;
+
+/// What the race asks of one rep: its distance, or the share that `limit race-rep` says.
+struct Asked {
+    Distance distance;
+    std::int64_t percent;
+};
+
+Asked asked_by(Inquiry const& inquiry, plan::Race const& race) {
+    auto const percent = inquiry.limit_or(100);
+    return {Distance::units((race.distance.units() * percent + 99) / 100), percent};
+}
+
+std::string in_unit(Distance distance, plan::Race const& race) {
+    return spell::distance(distance, race.unit);
+}
+
+std::string race_words(Asked const& asked, plan::Race const& race) {
+    return asked.percent == 100
+               ? fmt::format("the race is {}", in_unit(race.distance, race))
+               : fmt::format("{} % of the race is {}", asked.percent, in_unit(asked.distance, race));
+}
+
+// --- the nearest line ---------------------------------------------------------------
+
+/// Why a rep does not count, for "nearest: 750 m, but …".
+std::string flaw(Plan const& plan, plan::Terms const& terms, bool optional) {
+    auto const of = [](plan::Manner const& manner) -> std::string {
+        switch (manner.mode) {
+        case Mode::kick:
+        case Mode::pull:
+        case Mode::drill:
+        case Mode::tread:
+            return std::string{spelling(word_of(manner.mode))};
+        case Mode::unsaid:
+        case Mode::swim:
+            break;
+        }
+        for (auto const gear : {Gear::fins, Gear::paddles, Gear::buoy, Gear::board, Gear::band}) {
+            if (manner.gear.has(gear)) {
+                return fmt::format("with {}", spelling(word_of(gear)));
+            }
+        }
+        return {};
+    };
+    if (terms.stops) {
+        return "with stops";
+    }
+    for (auto i = terms.parts.first; i < terms.parts.end(); ++i) {
+        if (auto why = of(plan.parts[i].manner); !why.empty()) {
+            return fmt::format("in part {}", why);
+        }
+    }
+    if (auto why = of(terms.manner); terms.parts.empty() && !why.empty()) {
+        return why;
+    }
+    if (terms.broken.piece != 0) {
+        return "broken";
+    }
+    return optional ? "only if time" : "";
+}
+
+struct Nearest {
+    Distance distance;
+    Span span;
+    std::string flaw;
+};
+
+/// The longest rep of a lane before race day, whatever keeps it from counting.
+std::optional<Nearest> nearest(Plan const& plan, int lane) {
+    std::optional<Nearest> best;
+    Walk walk{plan};
+    for (auto const& session : plan.sessions) {
+        if (!before_race(plan, session)) {
+            continue;
+        }
+        walk.through(session, [&](Met const& met) {
+            if (!met.item.is_leaf() || met.item.is_timed() || !met.line.swum_by(lane)) {
+                return;
+            }
+            calc::each_rep(plan, met.item, [&](std::int64_t amount, plan::Terms const& terms, std::int64_t) {
+                auto const distance = Distance::units(amount);
+                if (!best || distance > best->distance) {
+                    best = Nearest{distance, met.item.span, flaw(plan, terms, met.line.optional)};
+                }
+            });
+        });
+    }
+    return best;
+}
+
+// --- lanes and swimmers --------------------------------------------------------------
+
+Distance longest_before_race(std::vector<SwumWeek> const& weeks, int lane) {
+    Distance longest;
+    for (auto const& week : weeks) {
+        longest = std::max(longest, week.sums.swum(lane).longest);
+    }
+    return longest;
+}
+
+void say(Inquiry& inquiry, LaneFindings& findings, int lane, Distance longest, Asked const& asked) {
+    auto const& race = *inquiry.plan.race;
+    auto message = longest.zero() ? fmt::format("no rep is swum in one piece, {}", race_words(asked, race))
+                                  : fmt::format("longest rep is {}, {}", in_unit(longest, race),
+                                                race_words(asked, race));
+    auto hint = std::string{"before race day swim it once in one piece, or: allow race-rep \"why\""};
+    std::vector<Related> related;
+    if (auto const near = nearest(inquiry.plan, lane)) {
+        auto const counts = near->flaw.empty();
+        related.push_back({near->span, counts ? fmt::format("nearest: {}", in_unit(near->distance, race))
+                                              : fmt::format("nearest: {}, but {}",
+                                                            in_unit(near->distance, race), near->flaw)});
+        if (near->flaw == "broken" && near->distance >= asked.distance) {
+            hint = "swim it unbroken, or: allow race-rep \"why\"";
+        }
+    }
+    findings.error(lane, race.span, std::move(message), std::move(hint), std::move(related));
+}
+
+/// The lap nearest to a swimmer's share, at least one; upward once the rep is of race distance.
+Distance shared(Distance rep, std::uint32_t percent, Distance lap, Distance race) {
+    auto const exact = rep.units() * percent;
+    auto const whole = lap.units() * 100;
+    auto const laps = rep >= race ? (exact + whole - 1) / whole : (exact + whole / 2) / whole;
+    return std::max<std::int64_t>(laps, 1) * lap;
+}
+
+void judge_swimmer(Inquiry& inquiry, plan::Swimmer const& swimmer, int lowest, Asked const& asked) {
+    auto const& plan = inquiry.plan;
+    auto const& race = *plan.race;
+    Distance longest;
+    for (plan::Index i = 0; i < plan.sessions.size(); ++i) {
+        if (!before_race(plan, plan.sessions[i])) {
+            continue;
+        }
+        auto const rep =
+            calc::longest_of_session(plan, i, swimmer.lane.value_or(static_cast<std::uint8_t>(lowest)));
+        if (!rep.distance.zero()) {
+            longest = std::max(
+                longest, shared(rep.distance, *swimmer.share, lap_of(plan, plan.sessions[i]), race.distance));
+        }
+    }
+    if (longest < asked.distance) {
+        inquiry.error(race.span,
+                      fmt::format("longest rep of {} is {}, {}", swimmer.name, in_unit(longest, race),
+                                  race_words(asked, race)),
+                      "a larger share, or: allow race-rep \"why\"",
+                      {{swimmer.span, fmt::format("swims {} % of each distance", *swimmer.share)}});
+    }
+}
+
+void judge_without_race(Inquiry& inquiry) {
+    if (!inquiry.plan.sessions.empty()) {
+        inquiry.note(inquiry.plan.sessions.front().span, "no race is named, so none is measured against",
+                     "before the first week or session: race \"Where\" sprint on 2027-06-13");
+    }
+}
+
+void judge(Inquiry& inquiry) {
+    auto const& plan = inquiry.plan;
+    if (inquiry.waived()) {
+        return;
+    }
+    if (!plan.race) {
+        judge_without_race(inquiry);
+        return;
+    }
+    auto const weeks = swum_weeks(plan, inquiry.sums);
+    auto const lanes = lanes_to_judge(plan);
+    auto const asked = asked_by(inquiry, *plan.race);
+    LaneFindings findings{lanes};
+    for (auto const lane : lanes) {
+        auto const longest = longest_before_race(weeks, lane);
+        if (longest < asked.distance) {
+            say(inquiry, findings, lane, longest, asked);
+        }
+    }
+    findings.hand_in(inquiry);
+    for (auto const& swimmer : plan.swimmers) {
+        if (swimmer.share && *swimmer.share < 100) {
+            judge_swimmer(inquiry, swimmer, lanes.front(), asked);
+        }
+    }
+}
+
+} // namespace
+
+Rule const race_rep{
+    .name = "race-rep",
+    .severity = Severity::error,
+    .measures = "the race distance once, in one piece",
+    .limit = "100%",
+    .meaning = "Before race day each swimmer and lane has one rep at least as long as the race: unbroken, no "
+               "stops, swum and not kicked, pulled or drilled, with at most snorkel and wetsuit.",
+    .why = "who has swum it knows it can be swum.",
+    .source = practice,
+    .good = "750 crawl steady",
+    .bad = "750 crawl broken at 250 for 15s",
+    .mend = "allow race-rep \"relay, 250 m each\", or ask for less: limit race-rep 75%",
+    .judge = judge,
+};
+
+} // namespace lengthwise::check

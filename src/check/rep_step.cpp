@@ -1,0 +1,91 @@
+#include "check/progress.hpp"
+#include "check/rules.hpp"
+#include "check/words.hpp"
+
+#include "calc/longest.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <optional>
+
+namespace lengthwise::check {
+
+namespace {
+
+/// How far the longest rep may grow from `longest`: a lap, or a share of it; a third
+/// exactly where the file sets no percent.
+Distance next_step(Distance longest, Distance lap, std::optional<plan::Limit> const& limit) {
+    auto const share = limit ? longest.units() * limit->low / 100 : longest.units() / 3;
+    return longest + std::max(lap, Distance::units(share));
+}
+
+std::int64_t percent_needed(Distance from, Distance to) {
+    return ((to - from).units() * 100 + from.units() - 1) / from.units();
+}
+
+void judge_week(Inquiry& inquiry, LaneFindings& findings, int lane, SwumWeek const& week, Distance longest) {
+    auto const& plan = inquiry.plan;
+    auto const rep = calc::longest_of_week(plan, *week.week, lane);
+    if (rep.session == plan::no_index) {
+        return;
+    }
+    auto const& session = plan.sessions[rep.session];
+    auto const& pool = plan.pool_of(session);
+    auto top = next_step(longest, lap_of(plan, session), inquiry.limit());
+    if (rep.distance <= top) {
+        return;
+    }
+    if (pool.has_length()) {
+        top = Distance::whole(top, pool.length) * pool.length;
+    }
+    findings.warn(lane, plan.items[rep.item].span,
+                  fmt::format("{} after a longest rep of {}, the next step is {}", said(rep.distance, pool),
+                              said(longest, pool), said(top, pool)),
+                  fmt::format("a week with {} between them, or: limit rep-step {}%", said(top, pool),
+                              percent_needed(longest, rep.distance)));
+}
+
+void judge(Inquiry& inquiry) {
+    auto const& plan = inquiry.plan;
+    if (inquiry.waived()) {
+        return;
+    }
+    auto const weeks = swum_weeks(plan, inquiry.sums);
+    auto const lanes = lanes_to_judge(plan);
+    LaneFindings findings{lanes};
+    for (auto const lane : lanes) {
+        auto longest = plan.before ? plan.before->longest : Distance{};
+        for (auto const& week : weeks) {
+            if (!longest.zero()) {
+                judge_week(inquiry, findings, lane, week, longest);
+            }
+            longest = std::max(longest, week.sums.swum(lane).longest);
+        }
+    }
+    findings.hand_in(inquiry);
+}
+
+} // namespace
+
+Rule const rep_step{
+    .name = "rep-step",
+    .severity = Severity::warning,
+    .measures = "how fast the longest rep grows",
+    .limit = "a third (34%)",
+    .meaning =
+        "From week to week the longest rep grows by at most one lap, there and back (one length in pools "
+        "of 40 m or more), or by this share of the longest so far, whichever is more. It counts from "
+        "\"before\", where the file has it.",
+    .why = "a step that is too long ends at the wall, and with it the belief in the next one. A bare "
+           "percentage would get stuck below a length.",
+    .source =
+        "common practice, no published source: nothing was found that proves a safe growth of a longest "
+        "swim",
+    .good = "600 in the week after 500",
+    .bad = "750 in the week after 500",
+    .mend = "put a week between, or set your own share: limit rep-step 50%",
+    .judge = judge,
+};
+
+} // namespace lengthwise::check

@@ -1,0 +1,112 @@
+#include "check/progress.hpp"
+#include "check/rules.hpp"
+#include "check/words.hpp"
+
+#include "plan/rules.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <optional>
+
+namespace lengthwise::check {
+
+namespace {
+
+/// Laps of a session that holds a rep of `rep` laps: three more, or a third more.
+constexpr std::int64_t need(std::int64_t rep) {
+    return std::max(rep + 3, (4 * rep + 2) / 3);
+}
+static_assert(need(1) == 4 && need(9) == 12 && need(10) == 14 && need(15) == 20);
+
+/// What the race, or what `limit race-rep` asks of it, wants a session to be in this pool.
+Distance wanted(Inquiry const& inquiry, plan::Session const& session) {
+    auto const& plan = inquiry.plan;
+    if (auto const limit = inquiry.limit()) {
+        return Distance::units(limit->low);
+    }
+    auto percent = std::int64_t{100};
+    for (auto const& limit : plan.settings[plan.file_settings].limits) {
+        percent = plan::rules[limit.rule].name == race_rep.name ? limit.low : percent;
+    }
+    auto const lap = lap_of(plan, session);
+    auto const rep = Distance::units((plan.race->distance.units() * percent + 99) / 100);
+    return need(Distance::ceiling(rep, lap)) * lap;
+}
+
+/// The session that comes nearest to what is wanted of it.
+struct Nearest {
+    Distance distance;
+    Distance wanted;
+    plan::Session const* session = nullptr;
+
+    [[nodiscard]] bool enough() const { return distance >= wanted; }
+};
+
+std::optional<Nearest> nearest(Inquiry& inquiry, std::vector<SwumWeek> const& weeks, std::size_t count,
+                               int lane) {
+    auto const& plan = inquiry.plan;
+    std::optional<Nearest> best;
+    for (std::size_t w = 0; w < count; ++w) {
+        auto const sessions = weeks[w].week->sessions;
+        for (auto i = sessions.first; i < sessions.end(); ++i) {
+            auto const& session = plan.sessions[i];
+            if (!before_race(plan, session)) {
+                continue;
+            }
+            Nearest const here{inquiry.sums.of_session(session).swum(lane).distance, wanted(inquiry, session),
+                               &session};
+            if (!best || here.wanted - here.distance < best->wanted - best->distance) {
+                best = here;
+            }
+        }
+    }
+    return best;
+}
+
+void judge(Inquiry& inquiry) {
+    auto const& plan = inquiry.plan;
+    if (!plan.race || inquiry.waived()) {
+        return;
+    }
+    auto const weeks = swum_weeks(plan, inquiry.sums);
+    if (weeks.empty()) {
+        return;
+    }
+    auto const eased = taper_weeks(*plan.race, weeks.size());
+    auto const count = weeks.size() > eased ? weeks.size() - eased : weeks.size();
+    auto const lanes = lanes_to_judge(plan);
+    LaneFindings findings{lanes};
+    for (auto const lane : lanes) {
+        auto const near = nearest(inquiry, weeks, count, lane);
+        if (!near || near->enough()) {
+            continue;
+        }
+        auto const& pool = plan.pool_of(*near->session);
+        findings.warn(lane, plan.race->span,
+                      fmt::format("the longest session before the last {} is {}, this race wants {}",
+                                  eased == 1 ? "week" : "two weeks", said(near->distance, pool),
+                                  said(near->wanted, pool)),
+                      "lengthen one, or: limit session-floor 800m", {{near->session->span, "the longest"}});
+    }
+    findings.hand_in(inquiry);
+}
+
+} // namespace
+
+Rule const session_floor{
+    .name = "session-floor",
+    .severity = Severity::warning,
+    .measures = "one session is long enough for the race",
+    .limit = "a third over the race, at least three laps",
+    .meaning = "Once before the taper a session is as long as the race and a third of it, or and three laps, "
+               "whichever is more: the race rep with room to warm up and cool down.",
+    .why = "the race rep needs a session around it.",
+    .source = practice,
+    .good = "1000 m in a session, for a race of 750 m",
+    .bad = "900 m in the longest session, for a race of 750 m",
+    .mend = "lengthen one session, or set your own distance: limit session-floor 800m",
+    .judge = judge,
+};
+
+} // namespace lengthwise::check

@@ -1,0 +1,65 @@
+#include "check/rules.hpp"
+
+#include "plan/plan.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <array>
+
+namespace lengthwise::check {
+
+namespace {
+
+constexpr std::array asked{SectionKind::warm_up, SectionKind::main, SectionKind::cool_down};
+
+bool has(plan::Plan const& plan, plan::Session const& session, SectionKind kind) {
+    auto const first = plan.sections.begin() + session.sections.first;
+    return std::any_of(first, first + session.sections.count,
+                       [kind](plan::Section const& section) { return section.kind == kind; });
+}
+
+/// "warm-up", "warm-up and cool-down", "warm-up, main and cool-down".
+std::string joined(std::vector<std::string_view> const& words) {
+    std::string text;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        text += i == 0 ? "" : i + 1 == words.size() ? " and " : ", ";
+        text += words[i];
+    }
+    return text;
+}
+
+void judge(Inquiry& inquiry) {
+    for (auto const& session : inquiry.plan.sessions) {
+        if (inquiry.waived(session)) {
+            continue;
+        }
+        std::vector<std::string_view> missing;
+        for (auto const kind : asked) {
+            if (!has(inquiry.plan, session, kind)) {
+                missing.push_back(spelling(word_of(kind)));
+            }
+        }
+        if (!missing.empty()) {
+            inquiry.warn(session.span, fmt::format("this session has no {}", joined(missing)));
+        }
+    }
+}
+
+} // namespace
+
+Rule const shape{
+    .name = "shape",
+    .severity = Severity::warning,
+    .measures = "a session has warm-up, main and cool-down",
+    .limit = "",
+    .meaning = "Every session has at least one section of each of the three kinds.",
+    .why = "who starts cold in the hard part, or climbs out of it breathless, has a poorer swim.",
+    .source = practice,
+    .good = "",
+    .bad = "",
+    .mend = "add the heading, a few easy lengths are enough",
+    .judge = judge,
+};
+
+} // namespace lengthwise::check

@@ -1,0 +1,71 @@
+#include "check/progress.hpp"
+#include "check/rules.hpp"
+#include "check/words.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+
+namespace lengthwise::check {
+
+namespace {
+
+std::string week_words(plan::Week const& week) {
+    return week.number ? fmt::format("week {}", *week.number) : std::string{"this week"};
+}
+
+void judge_week(Inquiry& inquiry, LaneFindings& findings, int lane, SwumWeek const& week, Distance highest) {
+    auto const& plan = inquiry.plan;
+    auto const& pool = plan.pool_of(plan.sessions[week.week->sessions.first]);
+    auto const volume = week.sums.swum(lane).distance;
+    auto const share = Distance::units(highest.units() * inquiry.limit_or(10) / 100);
+    auto const top = highest + std::max(week.laps, share);
+    if (volume <= top) {
+        return;
+    }
+    auto const percent = ((volume - highest).units() * 100 + highest.units() - 1) / highest.units();
+    findings.warn(lane, week.week->span,
+                  fmt::format("{} has {} after at most {}, the next step is {}", week_words(*week.week),
+                              said(volume, pool), said(highest, pool), said(top, pool)),
+                  fmt::format("coach's choice, not proven: limit week-growth {}%", percent));
+}
+
+void judge(Inquiry& inquiry) {
+    auto const& plan = inquiry.plan;
+    if (inquiry.waived()) {
+        return;
+    }
+    auto const weeks = swum_weeks(plan, inquiry.sums);
+    auto const lanes = lanes_to_judge(plan);
+    LaneFindings findings{lanes};
+    for (auto const lane : lanes) {
+        auto highest = plan.before ? plan.before->week.value_or(Distance{}) : Distance{};
+        for (auto const& week : weeks) {
+            if (!highest.zero()) {
+                judge_week(inquiry, findings, lane, week, highest);
+            }
+            highest = std::max(highest, week.sums.swum(lane).distance);
+        }
+    }
+    findings.hand_in(inquiry);
+}
+
+} // namespace
+
+Rule const week_growth{
+    .name = "week-growth",
+    .severity = Severity::warning,
+    .measures = "how fast the week grows",
+    .limit = "10%",
+    .meaning = "A week's metres grow by at most one lap a session, or by this share over the highest week so "
+               "far, whichever is more. It counts from \"before ... week\", where the file has it.",
+    .why = "a coach's choice, not proven: ten percent comes from running, and there it spared no injuries.",
+    .source = "common practice; against its proof: Buist et al. 2008, Am J Sports Med 36:33-39 (532 novice "
+              "runners, 20.8 % and 20.3 % injured); no study in swimmers found",
+    .good = "week of 2200 m after 2000 m",
+    .bad = "week of 2500 m after 2000 m",
+    .mend = "spread the metres over more weeks, or set your own share: limit week-growth 20%",
+    .judge = judge,
+};
+
+} // namespace lengthwise::check

@@ -1,0 +1,28 @@
+#pragma once
+
+#include "plan/plan.hpp"
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+/// Figures as findings say them.
+namespace lengthwise::check {
+
+/// An amount in the unit it was written in: "110 m", "120 yd".
+[[nodiscard]] std::string said(Distance amount, plan::WrittenUnit unit, Pool const& pool);
+
+/// In the pool's unit.
+[[nodiscard]] std::string said(Distance amount, Pool const& pool);
+
+/// "100 or 125 m"; where the pool's own length is no round figure, "3 or 4 lengths (100 or 133⅓ m)".
+/// `low` of 0 lengths is left out.
+[[nodiscard]] std::string either(std::int64_t low, std::int64_t high, Pool const& pool);
+
+/// "1 length", "5 lengths".
+[[nodiscard]] std::string counted(std::int64_t n, std::string_view singular);
+
+/// Both walls are alike: a pool of 40 m or more.
+[[nodiscard]] bool is_long(Pool const& pool);
+
+} // namespace lengthwise::check
