@@ -1,0 +1,107 @@
+#pragma once
+
+#include "calc/breakdown.hpp"
+#include "calc/totals.hpp"
+#include "plan/plan.hpp"
+#include "report/choose.hpp"
+#include "units/distance.hpp"
+#include "units/duration.hpp"
+#include "units/pool.hpp"
+#include "units/range.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+/// The figures of a plan as every screen and export shows them, worked out for one
+/// scope at a time, so that a plan of many sessions is never held as a whole.
+namespace lengthwise::report {
+
+/// What one swimmer does in a scope.
+struct Figures {
+    calc::Totals totals;
+    std::optional<Band<Duration>> time; ///< nothing while it is unknown
+    std::optional<Distance> estimated;  ///< what timed reps add; not in `totals`
+};
+
+/// Nothing swum takes no time, and what only treads goes nowhere; all else waits for
+/// the pace model.
+[[nodiscard]] Figures figures_of(calc::Totals const& totals);
+
+/// The figures of a plan, a week, a session or a section, for all its lanes.
+class Tally {
+  public:
+    /// `lanes`: those of the scope, of which the lowest has the plain totals.
+    Tally(calc::Sums sums, calc::LaneSet lanes);
+
+    /// The lane of the plain totals; 0 where the scope names none.
+    [[nodiscard]] int lane() const { return calc::lowest(lanes_); }
+    [[nodiscard]] calc::LaneSet const& lanes() const { return lanes_; }
+    /// True where lines with a lane label stand inside, so that lanes may differ.
+    [[nodiscard]] bool has_lane_lines() const { return sums_.lanes().any(); }
+    /// False: lengths are unknown here, for want of a pool with a length.
+    [[nodiscard]] bool has_lengths() const { return sums_.has_lengths(); }
+
+    [[nodiscard]] Figures swum(int lane) const;
+    [[nodiscard]] Figures if_time(int lane) const;
+    [[nodiscard]] bool has_if_time(int lane) const { return sums_.if_time(lane).reps > 0; }
+
+  private:
+    calc::Sums sums_;
+    calc::LaneSet lanes_;
+};
+
+/// Lengths swum in pools of one length.
+struct PoolLengths {
+    Pool pool;
+    std::int64_t lengths = 0;
+};
+
+/// Works out tallies of what a scope holds. With a lane asked for, every tally is of
+/// that lane alone.
+class Summary {
+  public:
+    explicit Summary(plan::Plan const& plan, Scope scope = {}, std::optional<int> lane = {});
+
+    [[nodiscard]] plan::Plan const& plan() const { return plan_; }
+    [[nodiscard]] plan::Run weeks() const;                    ///< of Plan::weeks
+    [[nodiscard]] plan::Run sessions(plan::Index week) const; ///< of Plan::sessions, in the scope
+
+    [[nodiscard]] Tally whole();
+    [[nodiscard]] Tally week(plan::Index week);
+    [[nodiscard]] Tally session(plan::Index session);
+    /// `lanes`: those of its session's tally.
+    [[nodiscard]] Tally section(plan::Index session, plan::Index section, calc::LaneSet const& lanes);
+
+    /// What the scope holds of each word, for one lane.
+    [[nodiscard]] calc::Breakdown by(calc::By by, int lane) const;
+
+    /// The unit for the whole scope: yards if all its sessions are in yards, else metres.
+    [[nodiscard]] Unit unit() const;
+    [[nodiscard]] Unit unit(plan::Index session) const;
+
+    /// The lengths of one lane by pool: the pool of the file, or else the one with the
+    /// most lengths, first. Pools without a length are left out.
+    [[nodiscard]] std::vector<PoolLengths> pools(int lane);
+
+  private:
+    [[nodiscard]] Tally tally(calc::Sums sums) const;
+
+    /// Calls `visit` with the index of each session of the scope, in order.
+    template <typename Visit>
+    void each_session(Visit visit) const {
+        for (auto week = weeks().first; week < weeks().end(); ++week) {
+            auto const run = sessions(week);
+            for (auto session = run.first; session < run.end(); ++session) {
+                visit(session);
+            }
+        }
+    }
+
+    plan::Plan const& plan_;
+    Scope scope_;
+    std::optional<int> lane_;
+    calc::Reckoner reckoner_;
+};
+
+} // namespace lengthwise::report

@@ -1,0 +1,118 @@
+#include "report/tally_parts.hpp"
+
+#include "report/width.hpp"
+#include "units/spell.hpp"
+
+#include <algorithm>
+
+namespace lengthwise::report {
+
+std::string title(Screen const& screen, std::vector<std::string> const& parts) {
+    std::string text;
+    for (auto const& part : parts) {
+        if (!part.empty()) {
+            text.append(text.empty() ? "" : screen.ascii() ? ", " : " · ").append(part);
+        }
+    }
+    return fold(text, screen.options.width) + "\n\n";
+}
+
+std::string remarks(Screen const& screen, std::vector<std::string> const& sentences) {
+    std::string text;
+    for (auto const& sentence : sentences) {
+        text.append(text.empty() ? "" : "; ").append(sentence);
+    }
+    return text.empty() ? text : "\n" + fold(text, screen.options.width) + "\n";
+}
+
+std::string plan_label(plan::Plan const& plan) {
+    return plan.name.empty() ? "plan" : visible(plan.name);
+}
+
+std::string lane_part(Tally const& tally) {
+    return tally.has_lane_lines() ? "lane " + std::to_string(tally.lane()) : std::string{};
+}
+
+std::string race_part(Screen const& screen, plan::Race const& race) {
+    return spell::distance(race.distance, race.unit, screen.ascii());
+}
+
+Cell distance_cell(Distance distance, Unit unit, bool ascii) {
+    if (distance.zero()) {
+        return {"-", {}};
+    }
+    auto figure = spell::figure(distance, unit, ascii);
+    return {std::move(figure.whole), std::move(figure.hang)};
+}
+
+Cell count_cell(std::int64_t count) {
+    return {count == 0 ? "-" : std::to_string(count), {}};
+}
+
+Cell clock_cell(Duration time) {
+    return {time.zero() ? "-" : spell::clock(time), {}};
+}
+
+Cell extra(Cell cell) {
+    return cell.text == "-" ? Cell{} : Cell{"+" + cell.text, cell.hang};
+}
+
+bool has_timed(Tally const& tally) {
+    auto const lanes = tally.has_lane_lines() ? calc::numbers(tally.lanes()) : std::vector<int>{tally.lane()};
+    return std::any_of(lanes.begin(), lanes.end(), [&](int lane) {
+        return tally.swum(lane).totals.timed_reps + tally.if_time(lane).totals.timed_reps > 0;
+    });
+}
+
+std::vector<Column> columns(Shown const& shown) {
+    auto const unit = std::string{spell::symbol(shown.unit)};
+    std::vector<Column> columns{{unit}};
+    if (shown.lengths) {
+        columns.push_back({"lengths"});
+    }
+    if (shown.longest) {
+        columns.push_back({"longest " + unit});
+    }
+    if (shown.timed) {
+        columns.push_back({"timed"});
+    }
+    return columns;
+}
+
+void append_cells(std::vector<Cell>& row, calc::Totals const& totals, Shown const& shown, bool ascii) {
+    row.push_back(distance_cell(totals.distance, shown.unit, ascii));
+    if (shown.lengths) {
+        row.push_back(count_cell(totals.lengths));
+    }
+    if (shown.longest) {
+        row.push_back(distance_cell(totals.longest, shown.unit, ascii));
+    }
+    if (shown.timed) {
+        row.push_back(clock_cell(totals.timed));
+    }
+}
+
+void append_extra_cells(std::vector<Cell>& row, calc::Totals const& totals, Shown const& shown, bool ascii) {
+    auto const first = static_cast<std::ptrdiff_t>(row.size());
+    auto without_longest = totals;
+    without_longest.longest = Distance{};
+    append_cells(row, without_longest, shown, ascii);
+    std::transform(row.begin() + first, row.end(), row.begin() + first, extra);
+}
+
+std::vector<std::string> pool_remarks(Screen const& screen, int lane) {
+    constexpr std::size_t most = 3;
+    std::vector<std::string> sentences;
+    auto const pools = screen.summary.pools(lane);
+    for (std::size_t i = 1; i < pools.size() && i <= most; ++i) {
+        sentences.push_back(std::to_string(pools[i].lengths) +
+                            (pools[i].lengths == 1 ? " length is of " : " lengths are of ") +
+                            spell::distance(pools[i].pool.length, pools[i].pool.unit, screen.ascii()));
+    }
+    if (pools.size() > most + 1) {
+        sentences.push_back("others are of " + std::to_string(pools.size() - most - 1) + " more pools");
+    }
+    return sentences;
+}
+
+} // namespace lengthwise::report

@@ -1,0 +1,67 @@
+#pragma once
+
+#include "calc/totals.hpp"
+#include "plan/plan.hpp"
+#include "report/paint.hpp"
+#include "report/summary.hpp"
+#include "report/table.hpp"
+#include "report/tally_text.hpp"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+/// What the screens of `tally` have in common. Each is a title, an empty line, a table
+/// and, below another empty line, remarks.
+namespace lengthwise::report {
+
+/// What a screen is made with.
+struct Screen {
+    Summary& summary;
+    TallyOptions const& options;
+    Paint const& paint;
+
+    [[nodiscard]] plan::Plan const& plan() const { return summary.plan(); }
+    [[nodiscard]] bool ascii() const { return options.ascii; }
+};
+
+[[nodiscard]] std::string session_screen(Screen const& screen, plan::Index session);
+[[nodiscard]] std::string week_screen(Screen const& screen, plan::Index week);
+[[nodiscard]] std::string plan_screen(Screen const& screen);
+[[nodiscard]] std::string by_screen(Screen const& screen, std::string_view title);
+
+/// "Two lanes · Thu 6 May 2027, 07:00 · pool 25 m", folded; empty parts are left out.
+[[nodiscard]] std::string title(Screen const& screen, std::vector<std::string> const& parts);
+/// Remarks below a table: an empty line, then they, joined and folded; nothing for none.
+[[nodiscard]] std::string remarks(Screen const& screen, std::vector<std::string> const& sentences);
+
+/// The plan's name, safe to print; "plan" without one.
+[[nodiscard]] std::string plan_label(plan::Plan const& plan);
+/// "lane 1" where lanes may differ, else nothing.
+[[nodiscard]] std::string lane_part(Tally const& tally);
+/// "750 m", in the race's own unit.
+[[nodiscard]] std::string race_part(Screen const& screen, plan::Race const& race);
+
+/// Figures for a table; 0 is `-`: there is none.
+[[nodiscard]] Cell distance_cell(Distance distance, Unit unit, bool ascii);
+[[nodiscard]] Cell count_cell(std::int64_t count);
+[[nodiscard]] Cell clock_cell(Duration time);
+/// `+4` for what is swum if there is time; nothing for 0.
+[[nodiscard]] Cell extra(Cell cell);
+
+/// Which columns a table of totals has beside the distance.
+struct Shown {
+    Unit unit = Unit::metre;
+    bool lengths = false;
+    bool longest = false;
+    bool timed = false;
+};
+[[nodiscard]] bool has_timed(Tally const& tally);
+[[nodiscard]] std::vector<Column> columns(Shown const& shown);
+void append_cells(std::vector<Cell>& row, calc::Totals const& totals, Shown const& shown, bool ascii);
+void append_extra_cells(std::vector<Cell>& row, calc::Totals const& totals, Shown const& shown, bool ascii);
+
+/// "42 lengths are of 33⅓ m": those that are not of the usual pool.
+[[nodiscard]] std::vector<std::string> pool_remarks(Screen const& screen, int lane);
+
+} // namespace lengthwise::report
