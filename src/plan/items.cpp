@@ -362,25 +362,26 @@ bool ItemReader::may_read(Span at) {
     return false;
 }
 
+/// Says, at the line that passes a limit, that the session is larger than is read.
 void ItemReader::weigh(Load const& more, Span at) {
     auto const before = session_;
     session_.add(more);
-    weigh(before.units, session_.units, limits::session_km * 1000 * Distance::per_metre, at, "distance", "km",
-          1000 * Distance::per_metre);
-    weigh(before.reps, session_.reps, limits::session_reps, at, "reps", "reps", 1);
-    weigh(before.ms, session_.ms, Duration::hours(limits::session_hours).ms(), at, "time", "h",
-          Duration::hours(1).ms());
-}
-
-/// Says once, at the line that passes it, that a session is larger than is read.
-void ItemReader::weigh(std::int64_t before, std::int64_t after, std::int64_t limit, Span at,
-                       std::string_view what, std::string_view unit, std::int64_t scale) {
-    if (before > limit || after <= limit) {
-        return;
+    auto const passed = [](std::int64_t was, std::int64_t is, std::int64_t limit) { return was <= limit && is > limit; };
+    auto const say = [&](std::string_view what, std::int64_t is, std::int64_t limit, std::int64_t scale,
+                         std::string_view unit) {
+        work_.report.error(code::limit, at,
+                           fmt::format("with this line the session's {} comes to {} {}; {} {} are read", what,
+                                       is / scale + (is % scale != 0 ? 1 : 0), unit, limit / scale, unit));
+    };
+    constexpr auto kilometre = 1000 * Distance::per_metre;
+    constexpr auto hour = Duration::hours(1).ms();
+    if (passed(before.units, session_.units, limits::session_km * kilometre)) {
+        say("distance", session_.units, limits::session_km * kilometre, kilometre, "km");
+    } else if (passed(before.reps, session_.reps, limits::session_reps)) {
+        say("number of reps", session_.reps, limits::session_reps, 1, "reps");
+    } else if (passed(before.ms, session_.ms, limits::session_hours * hour)) {
+        say("time", session_.ms, limits::session_hours * hour, hour, "h");
     }
-    work_.report.error(code::limit, at,
-                       fmt::format("with this line the session's {} comes to {} {}; {} {} are read", what,
-                                   after / scale + (after % scale != 0 ? 1 : 0), unit, limit / scale, unit));
 }
 
 } // namespace lengthwise::plan

@@ -56,8 +56,6 @@ class ItemReader {
                 Pool const& pool);
     [[nodiscard]] Index close(Index index, Item item);
     void weigh(Load const& more, Span at);
-    void weigh(std::int64_t before, std::int64_t after, std::int64_t limit, Span at, std::string_view what,
-               std::string_view unit, std::int64_t scale);
     [[nodiscard]] bool fits(int depth, Span at);
     [[nodiscard]] bool may_read(Span at);
 

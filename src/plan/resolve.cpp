@@ -13,6 +13,7 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <chrono>
 
 namespace lengthwise::plan {
@@ -239,7 +240,7 @@ class Resolver {
     /// A week, session or section's own line, without its comment.
     Span header_of(std::uint32_t node) const {
         auto const begin = tree_.nodes[node].begin;
-        auto const line_end = tree_.base + tree_.text.find('\n', begin - tree_.base);
+        auto const line_end = tree_.base + std::min(tree_.text.find('\n', begin - tree_.base), tree_.text.size());
         Span span{begin, begin + tree_.nodes[node].length};
         for (auto i = node + 1; i < tree_.next(node) && tree_.nodes[i].begin < line_end; ++i) {
             span.end = tree_.span(i).end;
