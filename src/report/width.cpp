@@ -43,7 +43,8 @@ std::size_t cells_of(Character c) {
     return c.value < 0 ? 1 : static_cast<std::size_t>(utf8proc_charwidth(c.value));
 }
 
-/// How many bytes of the text fill at most `width` cells, combining characters included.
+} // namespace
+
 std::size_t bytes_within(std::string_view text, std::size_t width) {
     std::size_t bytes = 0;
     for (std::size_t used = 0; bytes < text.size();) {
@@ -56,6 +57,8 @@ std::size_t bytes_within(std::string_view text, std::size_t width) {
     }
     return bytes;
 }
+
+namespace {
 
 /// Where to break a text that is longer than its line: at the last blank that fits,
 /// else within the word, after at least one character.

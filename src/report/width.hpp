@@ -16,6 +16,9 @@ namespace lengthwise::report {
 /// Cells that UTF-8 text takes: wide characters two, combining ones none.
 [[nodiscard]] std::size_t cells(std::string_view text);
 
+/// How many bytes of the text fill at most `width` cells, combining characters included.
+[[nodiscard]] std::size_t bytes_within(std::string_view text, std::size_t width);
+
 /// Blanks behind or before the text up to `width` cells; longer text is unchanged.
 [[nodiscard]] std::string pad_right(std::string_view text, std::size_t width);
 [[nodiscard]] std::string pad_left(std::string_view text, std::size_t width);
