@@ -29,28 +29,24 @@ struct Sort {
     Thing thing = Thing::none;
 };
 
-/// A reader of tokens.hpp as a parser.
-template <typename Read>
-struct Token : x3::parser<Token<Read>> {
+/// A reader of tokens as a parser. What it is made of are types, not values, so
+/// that the compiler sees constants.
+template <Sort sort, typename Read>
+struct Token : x3::parser<Token<sort, Read>> {
     using attribute_type = x3::unused_type;
     static bool const has_attribute = false;
-
-    constexpr Token(Read reader, Sort what) : read(reader), sort(what) {}
 
     template <typename Iterator, typename Context, typename RuleContext, typename Attribute>
     bool parse(Iterator& first, Iterator const&, Context const& context, RuleContext&, Attribute&) const {
         Reading& r = x3::get<reading_tag>(context);
-        if (read(first, r)) {
+        if (Read{}(first, r)) {
             return true;
         }
-        if (r.trace != nullptr) {
+        if (r.trace != nullptr) [[unlikely]] {
             r.trace->miss(skip_blanks(first), sort.low, sort.high, sort.thing);
         }
         return false;
     }
-
-    Read read;
-    Sort sort;
 };
 
 /// A container and its children: `head` reads its first word, `body` the rest.
@@ -69,7 +65,7 @@ struct Container : x3::parser<Container<Head, Body>> {
         if (!head.parse(first, last, context, rule, x3::unused)) {
             return false;
         }
-        auto const node = r.push(kind, r.opened, r.opened_end, 0, static_cast<std::uint8_t>(r.opened_word));
+        auto const node = r.push(kind, r.opened);
         if (!body.parse(first, last, context, rule, x3::unused)) {
             r.drop_from(node);
             first = start;
@@ -84,80 +80,77 @@ struct Container : x3::parser<Container<Head, Body>> {
     Body body;
 };
 
-template <typename Read>
-constexpr auto token(Thing thing, Read read) {
-    return Token<Read>{read, {Word::none, Word::none, thing}};
+template <Thing thing, typename Read>
+constexpr auto token(Read) {
+    return Token<Sort{Word::none, Word::none, thing}, Read>{};
+}
+template <Word low, Word high, typename Read>
+constexpr auto word_token(Read) {
+    return Token<Sort{low, high, Thing::none}, Read>{};
 }
 
 /// A keyword; the leaf that follows begins with it.
-constexpr auto key(Word low, Word high) {
-    auto const read = [low, high](char const*& at, Reading& r) {
+template <Word low, Word high = low>
+constexpr auto key() {
+    return word_token<low, high>([](char const*& at, Reading& r) {
         auto const& ahead = r.word(at);
-        if (ahead.word < low || ahead.word > high) {
+        if (!is_between(ahead.word, low, high)) {
             return false;
         }
-        r.opened = ahead.begin;
-        r.opened_end = ahead.end;
-        r.opened_word = ahead.word;
+        r.opened = ahead;
         at = ahead.end;
         return true;
-    };
-    return Token<decltype(read)>{read, {low, high, Thing::none}};
-}
-constexpr auto key(Word word) {
-    return key(word, word);
+    });
 }
 /// A keyword inside of a leaf.
-constexpr auto then(Word word) {
-    auto const read = [word](char const*& at, Reading& r) {
+template <Word word>
+constexpr auto then() {
+    return word_token<word, word>([](char const*& at, Reading& r) {
         auto const& ahead = r.word(at);
         if (ahead.word != word) {
             return false;
         }
         at = ahead.end;
         return true;
-    };
-    return Token<decltype(read)>{read, {word, word, Thing::none}};
+    });
 }
 /// A word that is a leaf.
-constexpr auto leaf(Kind kind, Word low, Word high) {
-    auto const read = [kind, low, high](char const*& at, Reading& r) {
+template <Kind kind, Word low, Word high = low>
+constexpr auto leaf() {
+    return word_token<low, high>([](char const*& at, Reading& r) {
         auto const& ahead = r.word(at);
-        if (ahead.word < low || ahead.word > high) {
+        if (!is_between(ahead.word, low, high)) {
             return false;
         }
         at = ahead.end;
         r.push(kind, ahead);
         return true;
-    };
-    return Token<decltype(read)>{read, {low, high, Thing::none}};
+    });
 }
-constexpr auto leaf(Kind kind, Word word) {
-    return leaf(kind, word, word);
-}
-/// The second word of a leaf that began with a keyword: `open water`, `front crawl`.
-constexpr auto leaf_end(Kind kind, Word word, Word meaning = Word::none) {
-    auto const read = [kind, word, meaning](char const*& at, Reading& r) {
+/// The last word of a leaf that began with a keyword: `open water`, `front crawl`.
+template <Kind kind, Word word, Word meaning = Word::none>
+constexpr auto leaf_end() {
+    return word_token<word, word>([](char const*& at, Reading& r) {
         auto const& ahead = r.word(at);
         if (ahead.word != word) {
             return false;
         }
         at = ahead.end;
-        r.push(kind, r.opened, at, 0, static_cast<std::uint8_t>(meaning));
+        r.push(kind, r.opened.begin, at, 0, static_cast<std::uint8_t>(meaning));
         return true;
-    };
-    return Token<decltype(read)>{read, {word, word, Thing::none}};
+    });
 }
-/// A leaf that its first word made already.
-constexpr auto made(Kind kind) {
-    auto const read = [kind](char const*&, Reading& r) {
-        r.push(kind, r.opened, r.opened_end, 0, static_cast<std::uint8_t>(r.opened_word));
+/// A leaf that is its keyword.
+template <Kind kind>
+constexpr auto made() {
+    return token<Thing::none>([](char const*&, Reading& r) {
+        r.push(kind, r.opened);
         return true;
-    };
-    return token(Thing::none, read);
+    });
 }
-constexpr auto string(Kind kind, Thing thing) {
-    return token(thing, [kind](char const*& at, Reading& r) {
+template <Kind kind, Thing thing>
+constexpr auto string() {
+    return token<thing>([](char const*& at, Reading& r) {
         auto const* const begin = skip_blanks(at);
         if (*begin != '"') {
             return false;
@@ -172,43 +165,51 @@ constexpr auto string(Kind kind, Thing thing) {
     });
 }
 
-enum class From : std::uint8_t { number, keyword };
-char const* begin_of(From from, Reading const& r) {
-    return from == From::keyword ? r.opened : nullptr;
+/// Where a leaf with a figure begins: there, or at the keyword before it.
+enum class From : std::uint8_t { figure, keyword };
+template <From from>
+char const* begin_of(Reading const& r) {
+    return from == From::keyword ? r.opened.begin : nullptr;
 }
-constexpr auto time(Kind kind, TimeRule rule, From from = From::keyword) {
-    return token(Thing::time, [kind, rule, from](char const*& at, Reading& r) {
-        return read_time(at, r, kind, rule, begin_of(from, r));
+template <Kind kind, TimeRule rule, From from = From::keyword>
+constexpr auto time() {
+    return token<Thing::time>(
+        [](char const*& at, Reading& r) { return read_time(at, r, kind, rule, begin_of<from>(r)); });
+}
+template <Kind kind, From from = From::keyword>
+constexpr auto length() {
+    return token<Thing::distance>(
+        [](char const*& at, Reading& r) { return read_distance(at, r, kind, begin_of<from>(r)); });
+}
+template <Kind distance, Kind time, From from = From::figure>
+constexpr auto either() {
+    return token<Thing::amount>(
+        [](char const*& at, Reading& r) { return read_amount(at, r, distance, time, begin_of<from>(r)); });
+}
+template <Kind kind, std::uint32_t low, std::uint32_t high, Fault fault, From from = From::keyword>
+constexpr auto number() {
+    return token<Thing::number>([](char const*& at, Reading& r) {
+        return read_number(at, r, kind, low, high, fault, begin_of<from>(r));
     });
 }
-constexpr auto length(Kind kind, From from = From::keyword) {
-    return token(Thing::distance, [kind, from](char const*& at, Reading& r) {
-        return read_distance(at, r, kind, begin_of(from, r));
-    });
+template <Kind kind, From from = From::keyword>
+constexpr auto percent() {
+    return token<Thing::percent>(
+        [](char const*& at, Reading& r) { return read_percent(at, r, kind, begin_of<from>(r)); });
 }
-constexpr auto either(Kind distance, Kind time, From from = From::number) {
-    return token(Thing::amount, [distance, time, from](char const*& at, Reading& r) {
-        return read_amount(at, r, distance, time, begin_of(from, r));
-    });
+template <Kind kind, From from = From::keyword>
+constexpr auto date() {
+    return token<Thing::date>(
+        [](char const*& at, Reading& r) { return read_date(at, r, kind, begin_of<from>(r)); });
 }
-constexpr auto number(Kind kind, std::uint32_t low, std::uint32_t high, Fault fault,
-                      From from = From::keyword) {
-    return token(Thing::number, [=](char const*& at, Reading& r) {
-        return read_number(at, r, kind, low, high, fault, begin_of(from, r));
-    });
+template <Kind kind>
+constexpr auto rest_value() {
+    return token<Thing::rest>(
+        [](char const*& at, Reading& r) { return read_rest(at, r, kind, r.opened.begin); });
 }
-constexpr auto percent(Kind kind, From from = From::keyword) {
-    return token(Thing::percent, [kind, from](char const*& at, Reading& r) {
-        return read_percent(at, r, kind, begin_of(from, r));
-    });
-}
-constexpr auto day_of_year(Kind kind, From from = From::keyword) {
-    return token(Thing::date, [kind, from](char const*& at, Reading& r) {
-        return read_date(at, r, kind, begin_of(from, r));
-    });
-}
-constexpr auto sign(char c, Thing thing) {
-    return token(thing, [c](char const*& at, Reading&) {
+template <char c, Thing thing>
+constexpr auto sign() {
+    return token<thing>([](char const*& at, Reading&) {
         auto const* const p = skip_blanks(at);
         if (*p != c) {
             return false;
@@ -223,70 +224,71 @@ constexpr auto container(Kind kind, Head head, Body body) {
     return Container<Head, std::remove_cv_t<decltype(subject)>>{kind, head, subject};
 }
 
-auto const name = string(Kind::name, Thing::name);
-auto const note = string(Kind::note, Thing::note);
-auto const comma = token(Thing::comma, read_comma);
-auto const slash = token(Thing::slash, read_slash);
-auto const equals = sign('=', Thing::equals);
-auto const nl = token(Thing::line_end, read_line_end);
+constexpr auto name = string<Kind::name, Thing::name>();
+constexpr auto note = string<Kind::note, Thing::note>();
+constexpr auto comma = token<Thing::comma>([](char const*& at, Reading& r) { return read_comma(at, r); });
+constexpr auto slash = token<Thing::slash>([](char const*& at, Reading& r) { return read_slash(at, r); });
+constexpr auto equals = sign<'=', Thing::equals>();
+constexpr auto nl = token<Thing::line_end>([](char const*& at, Reading& r) { return read_line_end(at, r); });
 
 // --- amounts and rests ---
 
-auto const rest_value = [](Kind kind) {
-    return token(Thing::rest,
-                 [kind](char const*& at, Reading& r) { return read_rest(at, r, kind, r.opened); });
-};
-auto const amount = either(Kind::distance, Kind::time);
+constexpr auto amount = either<Kind::distance, Kind::time>();
 
 // --- modifiers ---
 
-auto const stroke = leaf(Kind::stroke, Word::crawl, Word::choice) |
-                    (key(Word::front) >> leaf_end(Kind::stroke, Word::crawl, Word::crawl));
+constexpr auto stroke = leaf<Kind::stroke, Word::crawl, Word::choice>() |
+                        (key<Word::front>() >> leaf_end<Kind::stroke, Word::crawl, Word::crawl>());
 
-auto const mode = leaf(Kind::mode, Word::swim, Word::tread) | (leaf(Kind::mode, Word::drill) >> -name);
+constexpr auto mode =
+    leaf<Kind::mode, Word::swim, Word::tread>() | (leaf<Kind::mode, Word::drill>() >> -name);
 
-auto const shift = leaf(Kind::effort_shift, Word::plus, Word::minus) >>
-                   time(Kind::shift_time, TimeRule::may_be_zero, From::number);
-auto const effort =
-    (leaf(Kind::effort, Word::threshold) >> -shift) | leaf(Kind::effort, Word::easy, Word::sprint) |
-    (key(Word::at) >> (percent(Kind::at_percent) | (time(Kind::at_pace, TimeRule::above_zero) >>
-                                                    key(Word::per) >> length(Kind::at_per)))) |
-    (key(Word::hold) >> time(Kind::hold, TimeRule::above_zero)) |
-    (key(Word::rpe) >> number(Kind::rpe, 1, 10, Fault::rpe_range));
+constexpr auto shift = leaf<Kind::effort_shift, Word::plus, Word::minus>() >>
+                       time<Kind::shift_time, TimeRule::may_be_zero, From::figure>();
+constexpr auto effort =
+    (leaf<Kind::effort, Word::threshold>() >> -shift) | leaf<Kind::effort, Word::easy, Word::sprint>() |
+    (key<Word::at>() >> (percent<Kind::at_percent>() | (time<Kind::at_pace, TimeRule::above_zero>() >>
+                                                        key<Word::per>() >> length<Kind::at_per>()))) |
+    (key<Word::hold>() >> time<Kind::hold, TimeRule::above_zero>()) |
+    (key<Word::rpe>() >> number<Kind::rpe, 1, 10, Fault::rpe_range>());
 
-auto const build = leaf(Kind::build, Word::build);
-auto const descend = leaf(Kind::descend, Word::descend) >> -token(Thing::number, read_descend_range);
-auto const negative_split = key(Word::negative) >> leaf_end(Kind::negative_split, Word::split);
-auto const shape = build | descend | negative_split;
+constexpr auto build = leaf<Kind::build, Word::build>();
+constexpr auto descend = leaf<Kind::descend, Word::descend>() >>
+                         -token<Thing::number>([](char const*& at, Reading& r) {
+                             return read_descend_range(at, r);
+                         });
+constexpr auto negative_split = key<Word::negative>() >> leaf_end<Kind::negative_split, Word::split>();
+constexpr auto shape = build | descend | negative_split;
 
-auto const gear_word = [](Kind kind) {
-    return leaf(kind, Word::fins, Word::wetsuit) |
-           (key(Word::pull) >> leaf_end(kind, Word::buoy, Word::buoy));
-};
-auto const gear_first = token(Thing::none, [](char const*& at, Reading& r) {
+template <Kind kind>
+constexpr auto gear_word() {
+    return leaf<kind, Word::fins, Word::wetsuit>() |
+           (key<Word::pull>() >> leaf_end<kind, Word::buoy, Word::buoy>());
+}
+constexpr auto gear_first = token<Thing::none>([](char const*& at, Reading& r) {
     auto const& ahead = r.word(at);
     if (ahead.word < Word::fins || ahead.word > Word::stops) {
         return false;
     }
-    r.push(Kind::with, r.opened, ahead.end, 0, static_cast<std::uint8_t>(ahead.word));
+    r.push(Kind::with, r.opened.begin, ahead.end, 0, static_cast<std::uint8_t>(ahead.word));
     at = ahead.end;
     return true;
 });
-auto const gear = key(Word::with) >>
-                  ((gear_first | (then(Word::pull) >> leaf_end(Kind::with, Word::buoy, Word::buoy))) >>
-                   *(comma >> gear_word(Kind::with_more)));
+constexpr auto gear = key<Word::with>() >> ((gear_first | (then<Word::pull>() >>
+                                                           leaf_end<Kind::with, Word::buoy, Word::buoy>())) >>
+                                            *(comma >> gear_word<Kind::with_more>()));
 
-auto const part = either(Kind::part, Kind::part_time) >> *(stroke | mode | effort | build | note);
-auto const split = container(Kind::split, key(Word::as), part % slash);
+constexpr auto part = either<Kind::part, Kind::part_time>() >> *(stroke | mode | effort | build | note);
+constexpr auto split = container(Kind::split, key<Word::as>(), part % slash);
 
-auto const broken = key(Word::broken) >> then(Word::at) >>
-                    either(Kind::broken, Kind::broken_time, From::keyword) >> key(Word::for_) >>
-                    time(Kind::broken_for, TimeRule::with_unit);
+constexpr auto broken = key<Word::broken>() >>
+                        then<Word::at>() >> either<Kind::broken, Kind::broken_time, From::keyword>() >>
+                        key<Word::for_>() >> time<Kind::broken_for, TimeRule::with_unit>();
 
-auto const breaths = token(Thing::none, [](char const*& at, Reading& r) {
+constexpr auto breaths = token<Thing::none>([](char const*& at, Reading& r) {
     auto const* p = at;
     auto const size = r.tree.size();
-    if (!read_number(p, r, Kind::rest_breaths, 1, 9999, Fault::breaths_zero, r.opened)) {
+    if (!read_number(p, r, Kind::rest_breaths, 1, 9999, Fault::breaths_zero, r.opened.begin)) {
         return false;
     }
     auto const& ahead = r.word(p);
@@ -294,27 +296,28 @@ auto const breaths = token(Thing::none, [](char const*& at, Reading& r) {
         r.drop_from(size);
         return false;
     }
-    r.tree.nodes.back().length = static_cast<std::uint16_t>(ahead.end - r.opened);
+    r.tree.nodes.back().length = static_cast<std::uint16_t>(ahead.end - r.opened.begin);
     at = ahead.end;
     return true;
 });
-auto const recovery =
-    (key(Word::rest) >>
-     (rest_value(Kind::rest) | breaths | (then(Word::as) >> leaf_end(Kind::rest_as_needed, Word::needed)))) |
-    (key(Word::on, Word::off) >> time(Kind::on, TimeRule::above_zero) >>
-     *(comma >> time(Kind::on_more, TimeRule::above_zero, From::number)));
+constexpr auto recovery =
+    (key<Word::rest>() >> (rest_value<Kind::rest>() | breaths |
+                           (then<Word::as>() >> leaf_end<Kind::rest_as_needed, Word::needed>()))) |
+    (key<Word::on, Word::off>() >> time<Kind::on, TimeRule::above_zero>() >>
+     *(comma >> time<Kind::on_more, TimeRule::above_zero, From::figure>()));
 
-auto const modifier = stroke | mode | effort | gear | recovery | note | shape | broken;
-auto const after_split = gear | recovery | note | descend | negative_split;
+constexpr auto modifier = stroke | mode | effort | gear | recovery | note | shape | broken;
+constexpr auto after_split = gear | recovery | note | descend | negative_split;
 
-auto const selector_number =
-    number(Kind::selector_number, 1, limits::repeat, Fault::selector_number, From::number);
-auto const selector_head = key(Word::odds, Word::evens) | key(Word::first, Word::last) | key(Word::every);
-auto const ordinal = token(Thing::ordinal, [](char const*& at, Reading& r) {
-    return r.opened_word == Word::every && read_ordinal(at, r, Kind::selector_number);
+constexpr auto selector_number =
+    number<Kind::selector_number, 1, limits::repeat, Fault::selector_number, From::figure>();
+constexpr auto selector_head =
+    key<Word::odds, Word::evens>() | key<Word::first, Word::last>() | key<Word::every>();
+constexpr auto ordinal = token<Thing::ordinal>([](char const*& at, Reading& r) {
+    return r.opened.word == Word::every && read_ordinal(at, r, Kind::selector_number);
 });
-auto const chosen = token(Thing::none, [](char const*& at, Reading& r) {
-    switch (r.opened_word) {
+constexpr auto chosen = token<Thing::none>([](char const*& at, Reading& r) {
+    switch (r.opened.word) {
     case Word::every:
         return read_ordinal(at, r, Kind::selector_number);
     case Word::first:
@@ -326,12 +329,12 @@ auto const chosen = token(Thing::none, [](char const*& at, Reading& r) {
         return true;
     }
 });
-auto const selector = -comma >> container(Kind::selector, selector_head,
-                                          chosen >> +(stroke | mode | effort | build | gear | note));
+constexpr auto selector = -comma >> container(Kind::selector, selector_head,
+                                              chosen >> +(stroke | mode | effort | build | gear | note));
 
 // --- items: a line is a chain of pieces ---
 
-auto const item_begin = token(Thing::count, [](char const*& at, Reading& r) {
+constexpr auto item_begin = token<Thing::count>([](char const*& at, Reading& r) {
     auto const* const begin = skip_blanks(at);
     if (r.awaits == Awaits::joint) {
         return false;
@@ -350,12 +353,12 @@ auto const item_begin = token(Thing::count, [](char const*& at, Reading& r) {
     read_count(at, r);
     return true;
 });
-auto const item_end = token(Thing::none, [](char const*&, Reading& r) {
+constexpr auto item_end = token<Thing::none>([](char const*&, Reading& r) {
     r.close(r.item);
     r.awaits = Awaits::joint;
     return true;
 });
-auto const group_begin = token(Thing::open, [](char const*& at, Reading& r) {
+constexpr auto group_begin = token<Thing::open>([](char const*& at, Reading& r) {
     auto const* const p = skip_blanks(at);
     if (*p != '(') {
         return false;
@@ -368,7 +371,7 @@ auto const group_begin = token(Thing::open, [](char const*& at, Reading& r) {
     at = p + 1;
     return true;
 });
-auto const group_end = token(Thing::close, [](char const*& at, Reading& r) {
+constexpr auto group_end = token<Thing::close>([](char const*& at, Reading& r) {
     auto const* const p = skip_blanks(at);
     if (*p != ')' || r.depth == 0 || r.awaits == Awaits::item) {
         return false;
@@ -380,7 +383,7 @@ auto const group_end = token(Thing::close, [](char const*& at, Reading& r) {
     at = p + 1;
     return true;
 });
-auto const plus = token(Thing::plus, [](char const*& at, Reading& r) {
+constexpr auto plus = token<Thing::plus>([](char const*& at, Reading& r) {
     auto const* const p = skip_blanks(at);
     if (*p != '+' || r.depth == 0 || r.awaits == Awaits::item) {
         return false;
@@ -390,34 +393,36 @@ auto const plus = token(Thing::plus, [](char const*& at, Reading& r) {
     return true;
 });
 
-auto const modifiers = *modifier >> -(split >> *after_split) >> *selector;
-auto const ladder =
-    token(Thing::comma, [](char const*& at, Reading& r) { return !r.counted && read_comma(at, r); });
-auto const use = leaf(Kind::use, Word::use) >> name;
-auto const body = (amount >> *(ladder >> amount)) | use;
-auto const item = item_begin >> (group_begin | (body >> modifiers >> item_end));
-auto const group = group_end >> modifiers >> item_end;
+constexpr auto modifiers = *modifier >> -(split >> *after_split) >> *selector;
+constexpr auto ladder =
+    token<Thing::comma>([](char const*& at, Reading& r) { return !r.counted && read_comma(at, r); });
+constexpr auto use = leaf<Kind::use, Word::use>() >> name;
+constexpr auto body = (amount >> *(ladder >> amount)) | use;
+constexpr auto item = item_begin >> (group_begin | (body >> modifiers >> item_end));
+constexpr auto group = group_end >> modifiers >> item_end;
 
-auto const label_begin = token(Thing::none, [](char const*&, Reading& r) {
+constexpr auto label_begin = token<Thing::none>([](char const*&, Reading& r) {
     if (r.depth > 0) {
         return false;
     }
     if (!r.labelled) {
         r.labelled = true;
-        r.item = r.push(Kind::item, r.opened, r.opened);
+        r.item = r.push(Kind::item, r.opened.begin, r.opened.begin);
     }
     return true;
 });
-auto const if_time_end = token(Thing::colon, [](char const*& at, Reading& r) {
+constexpr auto if_time_end = token<Thing::colon>([](char const*& at, Reading& r) {
     if (!read_colon(at, r)) {
         return false;
     }
-    r.push(Kind::if_time, r.opened, at);
+    r.push(Kind::if_time, r.opened.begin, at);
     return true;
 });
-auto const label = (key(Word::lane) >> label_begin >> token(Thing::number, read_lane_label)) |
-                   (key(Word::if_) >> label_begin >> then(Word::time) >> if_time_end);
-auto const line_of_items_end = token(Thing::line_end, [](char const*& at, Reading& r) {
+constexpr auto label =
+    (key<Word::lane>() >> label_begin >>
+     token<Thing::number>([](char const*& at, Reading& r) { return read_lane_label(at, r); })) |
+    (key<Word::if_>() >> label_begin >> then<Word::time>() >> if_time_end);
+constexpr auto line_of_items_end = token<Thing::line_end>([](char const*& at, Reading& r) {
     if (r.depth == 0 && r.awaits == Awaits::item) {
         return false;
     }
@@ -427,86 +432,96 @@ auto const line_of_items_end = token(Thing::line_end, [](char const*& at, Readin
     r.awaits = r.depth == 0 || r.awaits == Awaits::item ? Awaits::item : Awaits::either;
     return true;
 });
-auto const pieces = +(group | plus | item) >> line_of_items_end;
-auto const line = *label >> pieces;
+constexpr auto pieces = +(group | plus | item) >> line_of_items_end;
+constexpr auto line = *label >> pieces;
 
 // --- statements ---
 
-auto const pace = -leaf(Kind::about, Word::about) >>
-                  time(Kind::pace_time, TimeRule::above_zero, From::number) >>
-                  -(key(Word::per) >> length(Kind::pace_per)) >>
-                  -(key(Word::in) >> ((then(Word::open) >> leaf_end(Kind::pace_open_water, Word::water)) |
-                                      length(Kind::pace_in))) >>
-                  -(key(Word::reserve) >> length(Kind::reserve));
-auto const threshold = container(Kind::threshold, key(Word::threshold), pace);
+constexpr auto pace = -leaf<Kind::about, Word::about>() >>
+                      time<Kind::pace_time, TimeRule::above_zero, From::figure>() >>
+                      -(key<Word::per>() >> length<Kind::pace_per>()) >>
+                      -(key<Word::in>() >>
+                        ((then<Word::open>() >> leaf_end<Kind::pace_open_water, Word::water>()) |
+                         length<Kind::pace_in>())) >>
+                      -(key<Word::reserve>() >> length<Kind::reserve>());
+constexpr auto threshold = container(Kind::threshold, key<Word::threshold>(), pace);
 
-auto const plan = leaf(Kind::plan, Word::plan) >> name >> nl;
-auto const race_kind =
-    leaf(Kind::race_kind, Word::super_sprint, Word::long_course) | leaf(Kind::race_kind, Word::sprint);
-auto const race = container(Kind::race, key(Word::race),
-                            -name >> (race_kind | length(Kind::race_distance, From::number)) >>
-                                key(Word::on) >> day_of_year(Kind::date, From::number)) >>
-                  nl;
-auto const swimmer =
-    container(Kind::swimmer, key(Word::swimmer),
-              name >> *(threshold |
-                        (key(Word::lane) >> number(Kind::swimmer_lane, 1, limits::lanes, Fault::lane_range)) |
-                        (key(Word::distance) >> percent(Kind::swimmer_share)))) >>
+constexpr auto plan = leaf<Kind::plan, Word::plan>() >> name >> nl;
+constexpr auto race_kind =
+    leaf<Kind::race_kind, Word::super_sprint, Word::long_course>() | leaf<Kind::race_kind, Word::sprint>();
+constexpr auto race = container(Kind::race, key<Word::race>(),
+                                -name >> (race_kind | length<Kind::race_distance, From::figure>()) >>
+                                    key<Word::on>() >> date<Kind::date, From::figure>()) >>
+                      nl;
+constexpr auto swimmer =
+    container(Kind::swimmer, key<Word::swimmer>(),
+              name >>
+                  *(threshold |
+                    (key<Word::lane>() >> number<Kind::swimmer_lane, 1, limits::lanes, Fault::lane_range>()) |
+                    (key<Word::distance>() >> percent<Kind::swimmer_share>()))) >>
     nl;
-auto const before = container(Kind::before, key(Word::before),
-                              key(Word::longest) >> length(Kind::before_longest) >>
-                                  -(key(Word::week) >> length(Kind::before_week))) >>
-                    nl;
-auto const include = leaf(Kind::include, Word::include) >> name >> nl;
-auto const set = leaf(Kind::set, Word::set) >> name >> equals >> pieces;
+constexpr auto before = container(Kind::before, key<Word::before>(),
+                                  key<Word::longest>() >> length<Kind::before_longest>() >>
+                                      -(key<Word::week>() >> length<Kind::before_week>())) >>
+                        nl;
+constexpr auto include = leaf<Kind::include, Word::include>() >> name >> nl;
+constexpr auto set = leaf<Kind::set, Word::set>() >> name >> equals >> pieces;
 
-auto const factor_word = token(Thing::none, [](char const*& at, Reading& r) {
+constexpr auto factor_word = token<Thing::none>([](char const*& at, Reading& r) {
     auto const& ahead = r.word(at);
     auto const fits =
         is_stroke(ahead.word) || is_mode(ahead.word) || is_effort(ahead.word) || is_gear(ahead.word);
     if (!fits) {
         return false;
     }
-    r.opened_word = ahead.word;
+    r.opened.word = ahead.word;
     at = ahead.end;
     return true;
 });
-auto const factor_percent = token(Thing::percent, [](char const*& at, Reading& r) {
-    if (!read_percent(at, r, Kind::factor, r.opened)) {
+constexpr auto factor_percent = token<Thing::percent>([](char const*& at, Reading& r) {
+    if (!read_percent(at, r, Kind::factor, r.opened.begin)) {
         return false;
     }
-    r.tree.nodes.back().word = static_cast<std::uint8_t>(r.opened_word);
+    r.tree.nodes.back().word = static_cast<std::uint8_t>(r.opened.word);
     return true;
 });
-auto const rule_name = token(Thing::rule, read_rule_name);
-auto const scope_note = string(Kind::note_line, Thing::note);
-auto const setting =
-    ((key(Word::pool) >>
-      ((then(Word::open) >> leaf_end(Kind::pool_open_water, Word::water)) | length(Kind::pool))) |
-     threshold | (key(Word::rest) >> rest_value(Kind::default_rest)) |
-     (key(Word::factor) >> factor_word >> factor_percent) |
-     container(Kind::limit, key(Word::limit), rule_name >> token(Thing::value, read_limit_value)) |
-     container(Kind::allow, key(Word::allow), rule_name >> -note) | scope_note) >>
+constexpr auto rule_name =
+    token<Thing::rule>([](char const*& at, Reading& r) { return read_rule_name(at, r); });
+constexpr auto scope_note = string<Kind::note_line, Thing::note>();
+constexpr auto setting =
+    ((key<Word::pool>() >>
+      ((then<Word::open>() >> leaf_end<Kind::pool_open_water, Word::water>()) | length<Kind::pool>())) |
+     threshold | (key<Word::rest>() >> rest_value<Kind::default_rest>()) |
+     (key<Word::factor>() >> factor_word >> factor_percent) |
+     container(Kind::limit, key<Word::limit>(),
+               rule_name >>
+                   token<Thing::value>([](char const*& at, Reading& r) { return read_limit_value(at, r); })) |
+     container(Kind::allow, key<Word::allow>(), rule_name >> -note) | scope_note) >>
     nl;
 
 // Containers whose children are further lines stay open; document.cpp closes them.
-auto const week = key(Word::week) >> made(Kind::week) >>
-                  number(Kind::week_number, 1, limits::weeks, Fault::week_range, From::number) >>
-                  -(key(Word::from) >> day_of_year(Kind::week_from)) >> -name >> nl;
-auto const session = key(Word::session) >> made(Kind::session) >>
-                     -(leaf(Kind::day, Word::mon, Word::sun) | day_of_year(Kind::date, From::number)) >>
-                     -token(Thing::time_of_day, read_time_of_day) >>
-                     -(key(Word::for_) >> time(Kind::slot, TimeRule::slot)) >> -name >> nl;
-auto const heading = leaf(Kind::section, Word::warm_up, Word::cool_down) | leaf(Kind::section, Word::drill) |
-                     (key(Word::warm) >> (leaf_end(Kind::section, Word::up, Word::warm_up) |
-                                          leaf_end(Kind::section, Word::down, Word::cool_down))) |
-                     (key(Word::cool, Word::cool) >> leaf_end(Kind::section, Word::down, Word::cool_down)) |
-                     (key(Word::swim) >> leaf_end(Kind::section, Word::down, Word::cool_down));
-auto const section_default = stroke | mode | effort | gear | (key(Word::rest) >> rest_value(Kind::rest));
-auto const section = heading >> -name >> *section_default >> nl;
+constexpr auto week =
+    key<Word::week>() >>
+    made<Kind::week>() >> number<Kind::week_number, 1, limits::weeks, Fault::week_range, From::figure>() >>
+    -(key<Word::from>() >> date<Kind::week_from>()) >> -name >> nl;
+constexpr auto session = key<Word::session>() >> made<Kind::session>() >>
+                         -(leaf<Kind::day, Word::mon, Word::sun>() | date<Kind::date, From::figure>()) >>
+                         -token<Thing::time_of_day>([](char const*& at, Reading& r) {
+                             return read_time_of_day(at, r);
+                         }) >>
+                         -(key<Word::for_>() >> time<Kind::slot, TimeRule::slot>()) >> -name >> nl;
+constexpr auto heading =
+    leaf<Kind::section, Word::warm_up, Word::cool_down>() | leaf<Kind::section, Word::drill>() |
+    (key<Word::warm>() >> (leaf_end<Kind::section, Word::up, Word::warm_up>() |
+                           leaf_end<Kind::section, Word::down, Word::cool_down>())) |
+    (key<Word::cool, Word::cool>() >> leaf_end<Kind::section, Word::down, Word::cool_down>()) |
+    (key<Word::swim>() >> leaf_end<Kind::section, Word::down, Word::cool_down>());
+constexpr auto section_default =
+    stroke | mode | effort | gear | (key<Word::rest>() >> rest_value<Kind::rest>());
+constexpr auto section = heading >> -name >> *section_default >> nl;
 
-auto const pause = key(Word::pause) >> time(Kind::pause, TimeRule::may_be_zero) >> -note >> nl;
-auto const note_line = scope_note >> nl;
+constexpr auto pause = key<Word::pause>() >> time<Kind::pause, TimeRule::may_be_zero>() >> -note >> nl;
+constexpr auto note_line = scope_note >> nl;
 
 template <typename Rule>
 bool read_as(Rule const& rule, char const*& at, Reading& reading) {

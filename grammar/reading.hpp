@@ -94,11 +94,7 @@ class Reading {
     char const* const end;
     Trace* trace = nullptr;
 
-    // The keyword that the leaf being read begins with.
-    char const* opened = nullptr;
-    char const* opened_end = nullptr;
-    Word opened_word = Word::none;
-
+    Ahead opened;           ///< the keyword that the leaf being read begins with
     std::uint32_t item = 0; ///< the item being read
     bool labelled = false;  ///< it has begun with a label
     bool counted = false;   ///< it has a count
@@ -112,30 +108,17 @@ class Reading {
         asked_at_ = at;
         auto const* const from = skip_blanks(at);
         ahead_ = {from, from, Word::none};
-        if (is_letter(*from)) {
-            ahead_.end = scan_word(from, ahead_.word);
-            if (trace != nullptr) {
-                ahead_.word = trace->meant(from, ahead_.word);
-            }
+        if (!is_letter(*from)) {
+            return;
         }
-    }
-
-    static char const* scan_word(char const* at, Word& word) {
-        lengthwise::detail::WordKey key;
-        auto const* const from = at;
-        do {
-            auto const i = static_cast<std::size_t>(at - from);
-            auto const byte = static_cast<std::uint64_t>(static_cast<unsigned char>(*at | 0x20));
-            if (i < 8) {
-                key.low |= byte << (8 * i);
-            } else if (i < lengthwise::detail::longest_word) {
-                key.high |= byte << (8 * (i - 8));
-            }
-            ++at;
-        } while (is_letter(*at) || (*at == '-' && is_letter(at[1])));
-        auto const known = at - from <= static_cast<std::ptrdiff_t>(lengthwise::detail::longest_word);
-        word = known && !clings_to_word(*at) ? lengthwise::detail::find_key(key) : Word::none;
-        return at;
+        auto const letters = scan_letters(from, end);
+        ahead_.end = letters.end;
+        if (!letters.is_long && !clings_to_word(*letters.end)) [[likely]] {
+            ahead_.word = lengthwise::detail::find_key(letters.key);
+        }
+        if (trace != nullptr) {
+            ahead_.word = trace->meant(from, ahead_.word);
+        }
     }
 
     std::uint32_t base_;

@@ -1,8 +1,12 @@
 #pragma once
 
+#include "word_key.hpp"
+
 #include <array>
+#include <bit>
 #include <cstddef>
 #include <cstdint>
+#include <cstring>
 
 /// The notation's characters, without a locale. A text ends in a NUL that every
 /// scanner here stops at, so none of them needs to look at the end.
@@ -83,6 +87,82 @@ struct Digits {
             return nullptr;
         }
     }
+}
+
+/// A word as the look-up wants it.
+struct Letters {
+    lengthwise::detail::WordKey key; ///< of no word where `is_long`
+    char const* end = nullptr;
+    bool is_long = false; ///< more letters than any word has
+};
+
+namespace detail {
+
+/// Eight bytes, the first in the lowest: what a little-endian machine loads.
+[[nodiscard]] inline std::uint64_t load_eight(char const* at) {
+    std::uint64_t bytes = 0;
+    if constexpr (std::endian::native == std::endian::little) {
+        std::memcpy(&bytes, at, sizeof bytes);
+    } else {
+        for (int i = 0; i < 8; ++i) {
+            bytes |= std::uint64_t{static_cast<unsigned char>(at[i])} << (8 * i);
+        }
+    }
+    return bytes;
+}
+
+/// Folds the letters at the front of eight bytes and clears what follows them.
+/// Returns how many there are. No branch depends on it: words' lengths do not
+/// follow a pattern that a processor could learn.
+[[nodiscard]] inline int leading_letters(std::uint64_t& bytes) {
+    constexpr std::uint64_t every = 0x0101010101010101;
+    constexpr auto high = every * 0x80;
+    auto const folded = bytes | (every * 0x20);
+    auto const low = folded & ~high;
+    auto const from_a = low + every * (0x80 - 'a');
+    auto const past_z = low + every * (0x80 - 'z' - 1);
+    auto const others = ~(from_a & ~past_z & ~folded) & high;
+    auto const count = std::countr_zero(others) / 8;
+    bytes = count == 0 ? 0 : folded & (~std::uint64_t{0} >> (64 - 8 * count));
+    return count;
+}
+
+/// Letters and hyphens between letters, one by one.
+[[nodiscard]] inline Letters scan_letters_slowly(char const* at) {
+    Letters word;
+    auto const* const from = at;
+    do {
+        auto const i = static_cast<std::size_t>(at - from);
+        auto const byte = static_cast<std::uint64_t>(static_cast<unsigned char>(*at | 0x20));
+        if (i < lengthwise::detail::longest_word) {
+            (i < 8 ? word.key.low : word.key.high) |= byte << (8 * (i % 8));
+        } else {
+            word.is_long = true;
+        }
+        ++at;
+    } while (is_letter(*at) || (*at == '-' && is_letter(at[1])));
+    word.end = at;
+    return word;
+}
+
+} // namespace detail
+
+/// The word at `at`, which is a letter; the text ends at `end`.
+[[nodiscard]] inline Letters scan_letters(char const* at, char const* end) {
+    if (end - at >= 16) [[likely]] {
+        Letters word;
+        word.key.low = detail::load_eight(at);
+        auto count = detail::leading_letters(word.key.low);
+        if (count == 8) {
+            word.key.high = detail::load_eight(at + 8);
+            count += detail::leading_letters(word.key.high);
+        }
+        word.end = at + count;
+        if (*word.end != '-' && count < 16) [[likely]] {
+            return word;
+        }
+    }
+    return detail::scan_letters_slowly(at);
 }
 
 } // namespace lengthwise::grammar

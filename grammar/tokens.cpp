@@ -430,7 +430,7 @@ bool read_lane_label(char const*& at, Reading& r) {
     auto const lane = [](std::uint64_t value) {
         return static_cast<std::uint32_t>(std::min<std::uint64_t>(value, limits::lanes));
     };
-    r.push(Kind::lane_label, r.opened, colon, lane(first.value) | lane(last.value) << 16);
+    r.push(Kind::lane_label, r.opened.begin, colon, lane(first.value) | lane(last.value) << 16);
     at = colon;
     return true;
 }
