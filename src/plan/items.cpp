@@ -8,6 +8,7 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <string>
 
 namespace lengthwise::plan {
@@ -59,7 +60,7 @@ Index ItemReader::pause(Tree const& tree, std::uint32_t node) {
     Item item;
     item.kind = Item::Kind::pause;
     item.span = tree.span(node);
-    item.amount = duration_of(tree.nodes[node]).ms();
+    item.set(duration_of(tree.nodes[node]));
     if (node + 1 < tree.size() && tree.nodes[node + 1].kind == Kind::note) {
         item.body = static_cast<Index>(work_.plan.texts.size());
         work_.plan.texts.push_back(work_.text_of(tree, node + 1));
@@ -90,7 +91,7 @@ Load ItemReader::item(Tree const& tree, std::uint32_t node, Here here) {
     auto const index = static_cast<Index>(work_.plan.items.size());
     auto const end = tree.next(node);
     Item item;
-    item.count = tree.nodes[node].length == 0 ? 1 : tree.nodes[node].length;
+    item.count = std::max<std::uint16_t>(tree.nodes[node].length, 1);
     item.span = {tree.nodes[node].begin, tree.span(end - 1).end};
 
     auto head = node + 1;
@@ -140,7 +141,7 @@ Load ItemReader::reps(Behind behind, std::uint32_t first, Index index, Here here
         item.unit = node.kind == Kind::time ? WrittenUnit::bare : node.unit();
         auto const read = amount(tree, first, item.unit, pool);
         sound = read.has_value();
-        item.amount = read.value_or(0);
+        item.amount = static_cast<std::uint32_t>(read.value_or(0));
     }
     item.terms = terms_.of_reps(behind, here.context);
     (void)close(index, item);
@@ -162,7 +163,7 @@ bool ItemReader::ladder(Tree const& tree, std::uint32_t first, std::uint32_t end
     auto const governing = unit_of(end - 1);
     auto const shared = governing != WrittenUnit::bare && unit_of(first) == WrittenUnit::bare;
     item.kind = timed ? Item::Kind::timed_ladder : Item::Kind::ladder;
-    item.count = end - first;
+    item.count = static_cast<std::uint16_t>(end - first); // a line has not that many bytes
     item.body = static_cast<Index>(work_.plan.rungs.size());
     auto sound = true;
     for (auto i = first; i < end; ++i) {
@@ -366,7 +367,9 @@ bool ItemReader::may_read(Span at) {
 void ItemReader::weigh(Load const& more, Span at) {
     auto const before = session_;
     session_.add(more);
-    auto const passed = [](std::int64_t was, std::int64_t is, std::int64_t limit) { return was <= limit && is > limit; };
+    auto const passed = [](std::int64_t was, std::int64_t is, std::int64_t limit) {
+        return was <= limit && is > limit;
+    };
     auto const say = [&](std::string_view what, std::int64_t is, std::int64_t limit, std::int64_t scale,
                          std::string_view unit) {
         work_.report.error(code::limit, at,

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "grammar/limits.hpp"
 #include "grammar/span.hpp"
 #include "grammar/tree.hpp"
 #include "plan/manner.hpp"
@@ -53,10 +54,10 @@ struct Item {
 
     Index next = 0; ///< index one past this item and all that was written inside it
     Index body = no_index;
-    Index terms = 0;         ///< into Plan::terms
-    std::uint32_t count = 1; ///< as said by kind; at least 1
-    std::int64_t amount = 0; ///< Distance units or milliseconds, by kind
-    Span span;               ///< from its count to its last modifier, labels left out
+    Index terms = 0;          ///< into Plan::terms
+    std::uint32_t amount = 0; ///< Distance units or milliseconds, by kind; limits::rep_km fits
+    Span span;                ///< from its count to its last modifier, labels left out
+    std::uint16_t count = 1;  ///< as said by kind; at least 1
     Kind kind = Kind::reps;
     WrittenUnit unit = WrittenUnit::bare; ///< of `amount`; no part of the meaning
     std::uint8_t first_lane = 0;          ///< lanes that swim it, both included; 0 and 0: every lane
@@ -66,6 +67,8 @@ struct Item {
 
     [[nodiscard]] Distance distance() const { return Distance::units(amount); }
     [[nodiscard]] Duration duration() const { return Duration::ms(amount); }
+    void set(Distance distance) { amount = static_cast<std::uint32_t>(distance.units()); }
+    void set(Duration duration) { amount = static_cast<std::uint32_t>(duration.ms()); }
     [[nodiscard]] bool is_ladder() const { return kind == Kind::ladder || kind == Kind::timed_ladder; }
     [[nodiscard]] bool is_timed() const { return kind == Kind::timed_reps || kind == Kind::timed_ladder; }
     [[nodiscard]] bool is_swum() const { return kind < Kind::pause; } ///< contains reps
@@ -76,6 +79,9 @@ struct Item {
         return !has_lanes() || (lane >= first_lane && lane <= last_lane);
     }
 };
+
+static_assert(sizeof(Item) == 32); // a line of text is not much longer
+static_assert(limits::rep_km * 1000 * Distance::per_metre <= 0xFFFF'FFFF);
 
 /// One part of a split. Parts are of the rep's kind; their sum goes a whole number of times into it.
 struct Part {
@@ -125,14 +131,19 @@ struct Terms {
     Run notes;      ///< of Plan::texts
 };
 
+/// What a heading says beside its word; most say nothing.
+struct Heading {
+    Text name;
+    Manner said; ///< the section's defaults
+    std::optional<Range<Duration>> said_rest;
+};
+
 struct Section {
     SectionKind kind = SectionKind::main;
-    bool deeper = false; ///< a `drill` heading indented deeper than the item above it
-    Text name;
+    bool deeper = false;   ///< a `drill` heading indented deeper than the item above it
+    Index heading = 0;     ///< of Plan::headings; 0: nothing said
     Span span;             ///< of the heading
     Index body = no_index; ///< first item; no_index when empty
-    Manner said;           ///< the heading's defaults
-    std::optional<Range<Duration>> said_rest;
 };
 
 struct Factor {
@@ -248,6 +259,7 @@ struct Plan {
     std::vector<Item> items;
 
     std::vector<Terms> terms{Terms{}};
+    std::vector<Heading> headings{Heading{}};
     std::vector<Part> parts;
     std::vector<Selection> selections;
     std::vector<std::int64_t> rungs;     ///< Distance units or milliseconds
@@ -263,6 +275,9 @@ struct Plan {
     std::shared_ptr<std::deque<std::string>> kept =
         std::make_shared<std::deque<std::string>>(); ///< texts that had escapes
 
+    [[nodiscard]] Heading const& heading_of(Section const& section) const {
+        return headings[section.heading];
+    }
     [[nodiscard]] Pool const& pool_of(Session const& session) const { return pools[session.pool]; }
 };
 

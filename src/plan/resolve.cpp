@@ -14,6 +14,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <array>
 #include <chrono>
 
 namespace lengthwise::plan {
@@ -51,10 +52,16 @@ class Resolver {
     }
 
   private:
-    /// One growth of the large arrays instead of many: about a node in four is a line.
+    /// The large arrays grow once: copying them would be the most memory ever held.
     void reserve() {
-        work_.plan.items.reserve(tree_.nodes.size() / 6);
-        work_.plan.sections.reserve(tree_.nodes.size() / 24);
+        std::array<std::size_t, 256> nodes{};
+        for (auto const& node : tree_.nodes) {
+            ++nodes[static_cast<std::uint8_t>(node.kind)];
+        }
+        auto const of = [&](Kind kind) { return nodes[static_cast<std::uint8_t>(kind)]; };
+        work_.plan.items.reserve(of(Kind::item) + of(Kind::pause) + of(Kind::note_line));
+        work_.plan.sections.reserve(of(Kind::section));
+        work_.plan.sessions.reserve(of(Kind::session));
     }
 
     Week& open_week(std::optional<std::uint32_t> number, Span span) {
@@ -206,24 +213,37 @@ class Resolver {
         section.span = header_of(node);
         section.deeper = section.kind == SectionKind::drill && line_above_ &&
                          indent(tree_.nodes[node].begin) > *line_above_;
-        auto defaults = node + 1;
-        if (defaults < lines && tree_.nodes[defaults].kind == Kind::name) {
-            section.name = work_.text_of(tree_, defaults);
-            ++defaults;
-        }
-        auto const said =
-            read_modifiers(work_, tree_, defaults, lines, work_.plan.pools[scope.pool], Owner::heading);
-        section.said = said.manner;
-        if (said.recovery.kind == Recovery::Kind::rest) {
-            section.said_rest = said.recovery.rest;
+        auto const heading = read_heading(node + 1, lines, scope);
+        if (lines > node + 1) {
+            section.heading = static_cast<Index>(work_.plan.headings.size());
+            work_.plan.headings.push_back(heading);
         }
         auto const context = work_.contexts.id_of(
-            {scope.pool, section.said_rest ? section.said_rest : scope.rest, section.said});
+            {scope.pool, heading.said_rest ? heading.said_rest : scope.rest, heading.said});
         section.body = items_.lines(tree_, lines, end, context);
         if (lines < end) {
             line_above_ = indent(tree_.nodes[lines].begin);
         }
         work_.plan.sections.push_back(section);
+    }
+
+    /// The name and defaults of a heading, nodes `first` to `end`.
+    Heading read_heading(std::uint32_t first, std::uint32_t end, Scope const& scope) {
+        Heading heading;
+        if (first < end && tree_.nodes[first].kind == Kind::name) {
+            heading.name = work_.text_of(tree_, first);
+            ++first;
+        }
+        if (first == end) {
+            return heading;
+        }
+        auto const said =
+            read_modifiers(work_, tree_, first, end, work_.plan.pools[scope.pool], Owner::heading);
+        heading.said = said.manner;
+        if (said.recovery.kind == Recovery::Kind::rest) {
+            heading.said_rest = said.recovery.rest;
+        }
+        return heading;
     }
 
     static bool is_line(Kind kind) {
@@ -240,7 +260,8 @@ class Resolver {
     /// A week, session or section's own line, without its comment.
     Span header_of(std::uint32_t node) const {
         auto const begin = tree_.nodes[node].begin;
-        auto const line_end = tree_.base + std::min(tree_.text.find('\n', begin - tree_.base), tree_.text.size());
+        auto const line_end =
+            tree_.base + std::min(tree_.text.find('\n', begin - tree_.base), tree_.text.size());
         Span span{begin, begin + tree_.nodes[node].length};
         for (auto i = node + 1; i < tree_.next(node) && tree_.nodes[i].begin < line_end; ++i) {
             span.end = tree_.span(i).end;

@@ -24,6 +24,6 @@ struct LineStyle {
                                      LineStyle style = {});
 
 /// What stands behind a heading: `easy rest 20s`; empty when nothing.
-[[nodiscard]] std::string spell_defaults(Section const& section);
+[[nodiscard]] std::string spell_defaults(Heading const& heading);
 
 } // namespace lengthwise::plan

@@ -77,7 +77,7 @@ class Writer {
         for (auto i = session.sections.first; i < session.sections.end(); ++i) {
             auto const& section = plan_.sections[i];
             json_.begin_object().key("kind").string(spelling(word_of(section.kind)));
-            text_or_null("name", section.name);
+            text_or_null("name", plan_.heading_of(section).name);
             tally(summary_.section(index, i, whole.lanes()));
             json_.end_object();
         }

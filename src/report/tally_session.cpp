@@ -5,6 +5,7 @@
 #include "units/spell.hpp"
 
 #include <algorithm>
+#include <limits>
 
 /// One session: a row a section, a block of columns for each lane that differs.
 namespace lengthwise::report {
@@ -21,8 +22,8 @@ std::vector<Part> parts_of(Screen const& screen, plan::Index session, calc::Lane
     for (auto i = run.first; i < run.end(); ++i) {
         auto const& section = screen.plan().sections[i];
         auto label = std::string{spelling(word_of(section.kind))};
-        if (!section.name.empty()) {
-            label.append(" ").append(visible(section.name));
+        if (!screen.plan().heading_of(section).name.empty()) {
+            label.append(" ").append(visible(screen.plan().heading_of(section).name));
         }
         parts.push_back({std::move(label), screen.summary.section(session, i, lanes)});
     }
@@ -56,24 +57,14 @@ std::vector<Block> blocks_of(Tally const& whole, std::vector<Part> const& parts)
 }
 
 std::string when(plan::Session const& session) {
-    constexpr std::string_view days[] = {"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"};
-    std::vector<std::string> parts;
-    if (session.date) {
-        parts.push_back(spell::day(*session.date));
-    } else if (session.day) {
-        parts.emplace_back(days[*session.day]);
-    }
+    std::vector<std::string> parts{session.date ? spell::day(*session.date) : day_label(session)};
     if (session.at) {
         parts.push_back(spell::time_of_day(*session.at));
     }
     if (session.slot) {
         parts.push_back(spell::spaced(*session.slot));
     }
-    std::string text;
-    for (auto const& part : parts) {
-        text.append(text.empty() ? "" : ", ").append(part);
-    }
-    return text;
+    return fold_parts(parts, ", ", std::numeric_limits<std::size_t>::max());
 }
 
 std::string pool_part(Pool const& pool, bool ascii) {

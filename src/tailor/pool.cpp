@@ -122,7 +122,7 @@ class Fitter {
     bool reps(Item& item) {
         Reading const was{item.distance(), item.unit};
         auto const now = today(was);
-        item.amount = now.amount.units();
+        item.set(now.amount);
         item.unit = now.unit;
         bool const inside = terms(item.terms, was.amount, now.amount);
         return inside || !same_reading(was, now, fit_);
@@ -244,7 +244,7 @@ class Fitter {
         for (std::size_t i = 0; i < seen_.size(); ++i) {
             auto& item = plan_.items[i];
             if (seen_[i] != Seen::not_yet && item.kind == Item::Kind::use) {
-                item.amount = places[static_cast<std::size_t>(item.amount)];
+                item.amount = static_cast<std::uint32_t>(places[item.amount]);
             }
         }
         plan_.sets = std::move(used);

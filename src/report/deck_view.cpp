@@ -1,0 +1,293 @@
+#include "report/deck_view.hpp"
+
+#include "calc/kit.hpp"
+#include "calc/longest.hpp"
+#include "grammar/words.hpp"
+#include "plan/spell.hpp"
+#include "report/choose.hpp"
+#include "report/rep_lengths.hpp"
+#include "report/width.hpp"
+#include "units/spell.hpp"
+
+#include <algorithm>
+#include <unordered_map>
+
+namespace lengthwise::report {
+namespace {
+
+using plan::Index;
+using plan::Item;
+using plan::Plan;
+
+/// Cells for the lengths of one rep.
+constexpr std::size_t rep_room = 9;
+/// A line whose sets hold more items than this is shown with its `use`, as it was written.
+constexpr std::uint64_t expanded_items = 500;
+
+std::string pool_text(Pool const& pool, bool ascii) {
+    switch (pool.kind) {
+    case Pool::Kind::open_water:
+        return "open water";
+    case Pool::Kind::pool:
+        return "pool " + spell::distance(pool.length, pool.unit, ascii);
+    case Pool::Kind::unsaid:
+        break;
+    }
+    return {};
+}
+
+std::string when(plan::Session const& session) {
+    std::string text;
+    auto const add = [&](std::string const& more) { text.append(text.empty() ? "" : ", ").append(more); };
+    if (session.date) {
+        add(spell::day(*session.date));
+    } else if (session.day) {
+        add(std::string{spelling(static_cast<Word>(static_cast<int>(Word::mon) + *session.day))});
+    }
+    if (session.at) {
+        add(spell::time_of_day(*session.at));
+    }
+    if (session.slot) {
+        add(spell::spaced(*session.slot));
+    }
+    return text;
+}
+
+/// The session as the plan has it, in the pool it is swum in.
+std::vector<std::string> title(Plan const& plan, Index index, Pool const& pool, bool ascii) {
+    auto const& session = plan.sessions[index];
+    auto const& written = plan.pool_of(session);
+    std::vector<std::string> parts{visible(session.name), when(session)};
+    if (parts[0].empty() && parts[1].empty()) {
+        parts[0] = session_label(plan, index);
+    }
+    parts.push_back(pool_text(pool, ascii));
+    if (written.has_length() && written != pool) {
+        parts.back().append(" instead of ").append(spell::distance(written.length, written.unit, ascii));
+    }
+    return parts;
+}
+
+std::string heading(SectionKind kind, plan::Heading const& said) {
+    std::string text{spelling(word_of(kind))};
+    if (!said.name.empty()) {
+        text.append(" \"").append(grammar::escape(said.name)).append("\"");
+    }
+    auto const defaults = plan::spell_defaults(said);
+    return visible(text.append(defaults.empty() ? "" : " ").append(defaults));
+}
+
+/// The rest that comes down from settings, if a section with lines takes it.
+std::optional<Range<Duration>> rest_from_settings(Plan const& plan, plan::Session const& session) {
+    std::optional<Range<Duration>> rest;
+    for (auto const settings : {session.settings, plan.weeks[session.week].settings, plan.file_settings}) {
+        rest = rest ? rest : plan.settings[settings].rest;
+    }
+    for (auto i = session.sections.first; i < session.sections.end(); ++i) {
+        auto const& section = plan.sections[i];
+        if (!plan.heading_of(section).said_rest && section.body != plan::no_index) {
+            return rest && !rest->high.zero() ? rest : std::nullopt;
+        }
+    }
+    return std::nullopt;
+}
+
+/// How many items a line has once its sets stand in it; counts no further than it matters.
+class ExpandedSize {
+  public:
+    explicit ExpandedSize(Plan const& plan) : plan_(plan) {}
+
+    std::uint64_t of(Item const& item) {
+        if (!item.is_swum() || item.is_leaf()) {
+            return 1;
+        }
+        if (auto const found = known_.find(item.body); found != known_.end()) {
+            return found->second;
+        }
+        std::uint64_t size = 1;
+        if (item.kind == Item::Kind::use) {
+            size += of(plan_.items[item.body]);
+        } else {
+            for (Item const& inner : plan::items_from(plan_, item.body)) {
+                size = std::min(size + of(inner), enough);
+            }
+        }
+        known_.emplace(item.body, size);
+        return size;
+    }
+
+  private:
+    static constexpr std::uint64_t enough = expanded_items + 1;
+    Plan const& plan_;
+    std::unordered_map<Index, std::uint64_t> known_; ///< by body
+};
+
+/// Spells lines for the deck. Lanes have columns of their own, so a label stands only where
+/// a line is in none of them.
+class LineSpeller {
+  public:
+    LineSpeller(Plan const& plan, plan::Session const& session)
+        : plan_(plan), session_(session), size_(plan) {}
+
+    std::string spell(Item const& item, bool with_lane) {
+        bool const label = item.optional && item.has_lanes() && with_lane;
+        bool const whole = size_.of(item) <= expanded_items;
+        auto const text = plan::spell_line(plan_, session_, item, {label, whole});
+        return visible(item.optional && !label ? "if time: " + text : text);
+    }
+
+  private:
+    Plan const& plan_;
+    plan::Session const& session_;
+    ExpandedSize size_;
+};
+
+/// Works out one session, row by row.
+class DeckMaker {
+  public:
+    /// `whole` is the plan as it stands in the file.
+    DeckMaker(Plan const& whole, DeckOptions const& options, tailor::Tailored const* tailored)
+        : whole_(whole), written_(whole.sessions[options.session]),
+          plan_(tailored != nullptr ? tailored->plan : whole),
+          session_(tailored != nullptr ? tailored->session() : written_), options_(options),
+          tailored_(tailored), reckoner_(plan_), speller_(plan_, session_),
+          written_speller_(whole_, written_), kit_(plan_) {}
+
+    Deck make() {
+        deck_.pool = plan_.pool_of(session_);
+        deck_.race = plan_.race;
+        deck_.rest = rest_from_settings(plan_, session_);
+        if (tailored_ != nullptr) {
+            deck_.move = DeckMove{whole_.pool_of(written_), {}, tailored_->times_stay};
+        }
+        head();
+        lanes();
+        for (auto i = session_.sections.first; i < session_.sections.end(); ++i) {
+            section(plan_.sections[i]);
+        }
+        kit();
+        return std::move(deck_);
+    }
+
+  private:
+    void head() {
+        deck_.title = title(whole_, options_.session, deck_.pool, options_.ascii);
+        notes(plan_.weeks[session_.week].settings);
+        notes(session_.settings);
+    }
+
+    void notes(Index settings) {
+        for (auto const note : plan_.settings[settings].notes) {
+            deck_.notes.push_back(visible(note));
+        }
+    }
+
+    /// A session without lane lines is compared with what the plan's lowest lane has swum.
+    void lanes() {
+        auto const sums = reckoner_.of_session(session_);
+        auto numbers = calc::numbers(sums.lanes());
+        if (options_.lane || numbers.empty()) {
+            numbers = {options_.lane.value_or(0)};
+        }
+        auto const usual = calc::lowest(calc::lanes_of(whole_));
+        for (auto const lane : numbers) {
+            auto const before = calc::longest_before(whole_, options_.session, lane == 0 ? usual : lane);
+            deck_.lanes.push_back({lane, sums.swum(lane), sums.if_time(lane),
+                                   before ? std::optional{before->distance} : std::nullopt});
+        }
+        so_far_.resize(deck_.lanes.size());
+    }
+
+    void section(plan::Section const& section) {
+        deck_.sections.push_back({heading(section.kind, plan_.heading_of(section)), {}});
+        auto const items = plan::items_from(plan_, section.body);
+        for (auto item = items.begin(); item != items.end(); ++item) {
+            number_ += (*item).is_swum() && !(*item).optional ? 1 : 0;
+            auto swum = swum_by(*item);
+            if (std::find(swum.begin(), swum.end(), true) != swum.end()) {
+                row(*item, item.index(), std::move(swum));
+            }
+        }
+    }
+
+    [[nodiscard]] std::vector<bool> swum_by(Item const& item) const {
+        std::vector<bool> swum;
+        for (auto const& lane : deck_.lanes) {
+            swum.push_back(item.swum_by(lane.lane));
+        }
+        return swum;
+    }
+
+    void row(Item const& item, Index index, std::vector<bool> swum) {
+        DeckRow row;
+        row.set = speller_.spell(item, swum.size() > 1);
+        row.swum = std::move(swum);
+        if (item.is_swum()) {
+            figures(row, item);
+            compare(row, index);
+            kit_.add(item);
+        } else if (item.kind == Item::Kind::pause) {
+            row.kind = DeckRow::Kind::pause;
+        }
+        row.so_far = so_far_;
+        deck_.sections.back().rows.push_back(std::move(row));
+    }
+
+    void figures(DeckRow& row, Item const& item) {
+        auto const totals = reckoner_.of_item(session_, item);
+        row.kind = item.optional ? DeckRow::Kind::optional : DeckRow::Kind::line;
+        row.number = item.optional ? 0 : number_;
+        row.rep = rep_lengths(plan_, deck_.pool, item, rep_room, options_.ascii);
+        row.lengths = totals.lengths;
+        row.timed = totals.timed;
+        for (std::size_t i = 0; i < so_far_.size(); ++i) {
+            so_far_[i] += row.swum[i] && !item.optional ? totals.distance : Distance{};
+        }
+    }
+
+    void compare(DeckRow& row, Index index) {
+        if (tailored_ == nullptr) {
+            return;
+        }
+        auto const& changed = tailored_->changed;
+        row.changed = std::binary_search(changed.begin(), changed.end(), index);
+        if (row.changed) {
+            deck_.move->changed.push_back(
+                {row.number, written_speller_.spell(whole_.items[index], row.swum.size() > 1)});
+        }
+    }
+
+    void kit() {
+        for (int gear = 0; gear < gear_words; ++gear) {
+            if (kit_.kit().has(static_cast<Gear>(gear))) {
+                deck_.kit.emplace_back(spelling(word_of(static_cast<Gear>(gear))));
+            }
+        }
+    }
+
+    Plan const& whole_;
+    plan::Session const& written_;
+    Plan const& plan_;
+    plan::Session const& session_;
+    DeckOptions const& options_;
+    tailor::Tailored const* tailored_;
+    calc::Reckoner reckoner_;
+    LineSpeller speller_;
+    LineSpeller written_speller_;
+    calc::KitReader kit_;
+    Deck deck_;
+    int number_ = 0;
+    std::vector<Distance> so_far_; ///< by lane
+};
+
+} // namespace
+
+Deck deck_view(Plan const& plan, DeckOptions const& options) {
+    return DeckMaker{plan, options, nullptr}.make();
+}
+
+Deck deck_view(Plan const& plan, DeckOptions const& options, tailor::Tailored const& tailored) {
+    return DeckMaker{plan, options, &tailored}.make();
+}
+
+} // namespace lengthwise::report
