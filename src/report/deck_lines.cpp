@@ -1,0 +1,122 @@
+#include "report/deck_lines.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace lengthwise::report {
+namespace {
+
+using spell::Figure;
+
+class BlockMaker {
+  public:
+    BlockMaker(Deck const& deck, std::vector<std::size_t> const& lanes, bool ascii)
+        : deck_(deck), lanes_(lanes), ascii_(ascii) {}
+
+    [[nodiscard]] DeckBlock section(DeckSection const& section) const {
+        DeckBlock block{section.heading, {}};
+        for (auto const& row : section.rows) {
+            if (std::any_of(lanes_.begin(), lanes_.end(), [&](auto lane) { return row.swum[lane]; })) {
+                block.lines.push_back(line(row));
+            }
+        }
+        return block;
+    }
+
+    /// One lane has its lengths in their column; several have them below, each under its own.
+    [[nodiscard]] DeckBlock totals() const {
+        DeckBlock block;
+        auto const add = [&](DeckLine line) {
+            bool const filled = std::any_of(line.so_far.begin(), line.so_far.end(),
+                                            [](Figure const& figure) { return !figure.whole.empty(); });
+            if (filled || !line.lengths.empty()) {
+                block.lines.push_back(std::move(line));
+            }
+        };
+        add(metres("end", &DeckLane::swum));
+        add(lengths());
+        add(timed());
+        add(metres("if time", &DeckLane::if_time));
+        return block;
+    }
+
+  private:
+    [[nodiscard]] DeckLine line(DeckRow const& row) const {
+        bool const optional = row.kind == DeckRow::Kind::optional;
+        DeckLine line;
+        line.number = row.number > 0 ? std::to_string(row.number) : "";
+        line.changed = row.changed;
+        line.set = row.set;
+        if (deck_.pool.has_length() && (optional || row.kind == DeckRow::Kind::line)) {
+            line.rep = row.rep;
+            line.lengths =
+                (optional ? "+" : "") + (row.lengths == 0 && !row.timed.zero() ? spell::duration(row.timed)
+                                                                               : std::to_string(row.lengths));
+        }
+        for (auto const lane : lanes_) {
+            bool const runs_on = row.kind == DeckRow::Kind::line && row.swum[lane];
+            line.so_far.push_back(runs_on ? figure(row.so_far[lane]) : Figure{});
+        }
+        return line;
+    }
+
+    [[nodiscard]] DeckLine metres(std::string label, calc::Totals DeckLane::*share) const {
+        bool const optional = share == &DeckLane::if_time;
+        std::string const sign = optional ? "+" : "";
+        DeckLine line;
+        line.set = std::move(label);
+        for (auto const place : lanes_) {
+            auto const& totals = deck_.lanes[place].*share;
+            auto sum = figure(totals.distance);
+            sum.whole.insert(0, sign);
+            line.so_far.push_back(optional && totals.reps == 0 ? Figure{} : sum);
+            if (lanes_.size() == 1 && deck_.pool.has_length() && !line.so_far.back().whole.empty()) {
+                line.lengths = sign + std::to_string(totals.lengths);
+            }
+        }
+        return line;
+    }
+
+    [[nodiscard]] DeckLine lengths() const {
+        DeckLine line;
+        line.set = "lengths";
+        for (auto const place : lanes_) {
+            bool const shown = lanes_.size() > 1 && deck_.pool.has_length();
+            line.so_far.push_back(shown ? Figure{std::to_string(deck_.lanes[place].swum.lengths), {}}
+                                        : Figure{});
+        }
+        return line;
+    }
+
+    [[nodiscard]] DeckLine timed() const {
+        DeckLine line;
+        line.set = "timed, not in the " + std::string{deck_.pool.unit == Unit::yard ? "yards" : "metres"};
+        for (auto const place : lanes_) {
+            auto const time = deck_.lanes[place].swum.timed;
+            line.so_far.push_back(time.zero() ? Figure{} : Figure{spell::duration(time), {}});
+        }
+        return line;
+    }
+
+    [[nodiscard]] Figure figure(Distance distance) const {
+        return spell::figure(distance, deck_.pool.unit, ascii_);
+    }
+
+    Deck const& deck_;
+    std::vector<std::size_t> const& lanes_;
+    bool ascii_;
+};
+
+} // namespace
+
+std::vector<DeckBlock> deck_blocks(Deck const& deck, std::vector<std::size_t> const& lanes, bool ascii) {
+    BlockMaker const maker{deck, lanes, ascii};
+    std::vector<DeckBlock> blocks;
+    for (auto const& section : deck.sections) {
+        blocks.push_back(maker.section(section));
+    }
+    blocks.push_back(maker.totals());
+    return blocks;
+}
+
+} // namespace lengthwise::report

@@ -1,0 +1,47 @@
+#pragma once
+
+#include "report/deck_lines.hpp"
+#include "report/paint.hpp"
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+namespace lengthwise::report {
+
+/// The table of a deck: figures flush right on the left, then the set, which alone wraps.
+/// Three blanks between what is read apart, an empty line before each block. A column that
+/// nothing fills vanishes.
+class DeckTable {
+  public:
+    /// `heads`: over the running totals, one a lane; "" where there is one lane only.
+    DeckTable(std::vector<DeckBlock> blocks, std::vector<std::string> heads, std::string unit,
+              std::size_t width);
+
+    /// Cells left for the set.
+    [[nodiscard]] std::size_t set_room() const;
+
+    /// Lines with their line feeds.
+    [[nodiscard]] std::string text(Paint const& paint) const;
+
+  private:
+    void measure();
+    [[nodiscard]] std::size_t counts() const; ///< cells of row number and lengths
+    [[nodiscard]] std::string figures(DeckLine const& line) const;
+    [[nodiscard]] std::string heads(Paint const& paint) const;
+    [[nodiscard]] std::string rows(DeckLine const& line, Paint const& paint) const;
+
+    std::vector<DeckBlock> blocks_;
+    std::vector<std::string> heads_;
+    std::string unit_;
+    std::size_t width_;
+
+    // cells of the columns
+    std::size_t number_ = 0; ///< with its mark
+    std::size_t rep_ = 0;
+    std::size_t lengths_ = 0;
+    std::size_t whole_ = 0; ///< of a running total …
+    std::size_t hang_ = 0;  ///< … and of its fraction
+};
+
+} // namespace lengthwise::report

@@ -1,0 +1,91 @@
+#pragma once
+
+#include "calc/totals.hpp"
+#include "plan/plan.hpp"
+#include "tailor/pool.hpp"
+#include "units/distance.hpp"
+#include "units/duration.hpp"
+#include "units/pool.hpp"
+#include "units/range.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// A session for the pool side: all that a deck shows, worked out, before anything
+/// is laid out. Texts are safe to print.
+namespace lengthwise::report {
+
+struct DeckOptions {
+    plan::Index session = 0;   ///< of Plan::sessions, from pick_session
+    std::optional<int> lane{}; ///< that one alone; nothing: every lane of the session
+    bool ascii = false;
+};
+
+/// One line of the session.
+struct DeckRow {
+    enum class Kind : std::uint8_t {
+        line,     ///< swum; numbered
+        optional, ///< `if time:`; no number, outside running totals
+        pause,
+        note
+    };
+    Kind kind = Kind::note;
+    int number = 0;       ///< by which the row is called out: counted over all lanes of the session; 0: none
+    bool changed = false; ///< reads otherwise than in the file
+    std::string rep{};    ///< lengths of one rep: "8", "4,8,4", "8+2", "1–16"; a time when timed
+    std::int64_t lengths = 0;       ///< of the whole line
+    Duration timed{};               ///< of its timed reps
+    std::vector<bool> swum{};       ///< by place in Deck::lanes
+    std::vector<Distance> so_far{}; ///< by place in Deck::lanes: what that lane has swum behind this row
+    std::string set{};              ///< as it is spelled, `if time:` in front
+};
+
+struct DeckSection {
+    std::string heading{}; ///< `drill "Body line" easy rest 20s`
+    std::vector<DeckRow> rows{};
+};
+
+/// What one lane swims today, and has swum before.
+struct DeckLane {
+    int lane = 0; ///< 0: the session has no lane lines
+    calc::Totals swum{};
+    calc::Totals if_time{};
+    std::optional<Distance> before{}; ///< the longest rep until today, where the file knows it
+};
+
+/// A line as the file has it, under a row that changed.
+struct DeckBefore {
+    int number = 0; ///< 0: of an optional line
+    std::string set{};
+};
+
+/// What was done to make the session fit another pool.
+struct DeckMove {
+    Pool from{};
+    std::vector<DeckBefore> changed{};
+    bool times_stay = false;
+};
+
+struct Deck {
+    std::vector<std::string> title{}; ///< "Old baths", "Thu 29 April 2027, 07:00, 45 min", "pool 33⅓ m"
+    std::vector<std::string> notes{}; ///< of the week and the session
+    Pool pool{};
+    std::optional<plan::Race> race{};
+    std::vector<std::string> kit{}; ///< every `with` word in force on a line that is shown
+    std::vector<DeckLane> lanes{};  ///< ascending, at least one
+    std::vector<DeckSection> sections{};
+    std::optional<Range<Duration>> rest{}; ///< for lines that have none
+    std::optional<DeckMove> move{};
+};
+
+/// The deck of one session. Lanes are those that the session names, or the one asked for.
+[[nodiscard]] Deck deck_view(plan::Plan const& plan, DeckOptions const& options);
+
+/// The same made to fit another pool: figures of `tailored`, which was made of that session,
+/// the longest rep until today of `plan`.
+[[nodiscard]] Deck deck_view(plan::Plan const& plan, DeckOptions const& options,
+                             tailor::Tailored const& tailored);
+
+} // namespace lengthwise::report
