@@ -7,7 +7,6 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <chrono>
 #include <string_view>
 #include <utility>
@@ -106,7 +105,7 @@ Generated generate(std::uint64_t bytes, bool with_json) {
     out.begin_plan("Quayside archive", plan_lap);
     define_sets(out);
     out.begin_weeks();
-    auto const sessions_a_week = std::max<std::uint64_t>(3, bytes / bytes_a_session / weeks_wanted);
+    auto const sessions_a_week = bytes / bytes_a_session / weeks_wanted + 1;
     for (int number = 1; out.notation().size() < bytes; ++number) {
         week(out, random, number, sessions_a_week);
     }

@@ -37,11 +37,11 @@ void show_linearity(Options const& options) {
     auto points = make_points(workshop);
     for (int i = 0; i < options.rounds; ++i) {
         for (auto& point : points) {
-            point.seconds.push_back(read_apart("road", point.file, false).seconds);
+            point.seconds.push_back(read_apart("road", point.file, false).took.core);
         }
     }
     fmt::print("\nparse to tally by size, each reading in a fresh process\n\n");
-    fmt::print("{:>8}{:>12}{:>12}{:>12}{:>16}\n", "MB", "ms", "ns/byte", "heap/byte", "resident/byte");
+    fmt::print("{:>8}{:>12}{:>12}{:>12}{:>16}\n", "MB", "core ms", "ns/byte", "heap/byte", "resident/byte");
     for (auto& point : points) {
         point.memory = read_apart("road", point.file, true);
         auto const seconds = median(point.seconds);

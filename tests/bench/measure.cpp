@@ -7,11 +7,13 @@
 #include <algorithm>
 #include <chrono>
 #include <fstream>
+#include <functional>
 #include <iterator>
 #include <sstream>
 #include <stdexcept>
 #include <utility>
 
+#include <time.h>
 #include <unistd.h>
 
 namespace lengthwise::bench {
@@ -32,8 +34,14 @@ std::int64_t status_bytes(std::string_view field) {
 
 } // namespace
 
-double now() {
+double Watch::wall() {
     return std::chrono::duration<double>{std::chrono::steady_clock::now().time_since_epoch()}.count();
+}
+
+double Watch::core() {
+    timespec time{};
+    ::clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &time);
+    return static_cast<double>(time.tv_sec) + static_cast<double>(time.tv_nsec) * 1e-9;
 }
 
 double median(std::vector<double> values) {
@@ -55,9 +63,9 @@ Reading read_once(Reader& reader, std::filesystem::path const& file, bool count)
         start_counting();
     }
     reader.load(contents(file));
-    auto const start = now();
+    Watch const watch;
     reader.read();
-    reading.seconds = now() - start;
+    reading.took = watch.took();
     reading.heap = count ? peak_heap() : 0;
     reading.resident = status_bytes("VmHWM:") - before;
     reading.sessions = reader.sessions();
@@ -67,7 +75,8 @@ Reading read_once(Reader& reader, std::filesystem::path const& file, bool count)
 
 void answer_reading(std::string_view reader, std::filesystem::path const& file, bool count) {
     auto const reading = read_once(*find_reader(reader), file, count);
-    fmt::print("{} {} {} {}\n", reading.seconds, reading.sessions, reading.heap, reading.resident);
+    fmt::print("{} {} {} {} {}\n", reading.took.wall, reading.took.core, reading.sessions, reading.heap,
+               reading.resident);
 }
 
 Reading read_apart(std::string_view reader, std::filesystem::path const& file, bool count) {
@@ -75,7 +84,8 @@ Reading read_apart(std::string_view reader, std::filesystem::path const& file, b
     auto const answer = run_well({self, count ? "--count" : "--time", std::string{reader}, file.string()});
     Reading reading;
     std::istringstream words{answer.output};
-    if (!(words >> reading.seconds >> reading.sessions >> reading.heap >> reading.resident)) {
+    if (!(words >> reading.took.wall >> reading.took.core >> reading.sessions >> reading.heap >>
+          reading.resident)) {
         throw std::runtime_error{"a reading answered: " + answer.output};
     }
     return reading;

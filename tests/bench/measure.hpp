@@ -10,8 +10,21 @@
 /// Clocks, processes, files.
 namespace lengthwise::bench {
 
-/// Wall-clock seconds since some moment.
-[[nodiscard]] double now();
+/// What a stretch of this process took.
+struct Took {
+    double wall = 0; ///< seconds by the clock
+    double core = 0; ///< seconds of a core, the kernel's work for this process included
+};
+class Watch {
+  public:
+    [[nodiscard]] Took took() const { return {wall() - wall_, core() - core_}; }
+
+  private:
+    static double wall();
+    static double core();
+    double wall_ = wall();
+    double core_ = core();
+};
 
 [[nodiscard]] double median(std::vector<double> values);
 /// Median of a[i] / b[i]: of pairs taken one right after the other.
@@ -19,8 +32,8 @@ namespace lengthwise::bench {
 
 /// A program that ran to its end.
 struct Run {
-    double seconds = 0; ///< from before the spawn until its standard output was closed and it had ended
-    int status = 0;     ///< its exit code; 128 + the signal that ended it
+    Took took{};    ///< wall: from before the spawn until its standard output was closed and it had ended
+    int status = 0; ///< its exit code; 128 + the signal that ended it
     std::string output;
 };
 [[nodiscard]] Run run(std::vector<std::string> const& command);
@@ -29,7 +42,7 @@ struct Run {
 
 /// One reading in this process, right after its start.
 struct Reading {
-    double seconds = 0;
+    Took took{};
     std::uint64_t sessions = 0;
     std::int64_t heap = 0; ///< most bytes held by `operator new` at one time, the text among them
     std::int64_t resident =

@@ -6,6 +6,7 @@
 
 #include <fcntl.h>
 #include <spawn.h>
+#include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -47,10 +48,17 @@ std::string read_to_end(int in) {
     return text;
 }
 
-int wait_for(pid_t process) {
+double seconds_of(timeval time) {
+    return static_cast<double>(time.tv_sec) + static_cast<double>(time.tv_usec) * 1e-6;
+}
+
+/// Its end: exit code and the time of a core that it took.
+void wait_for(pid_t process, Run& run) {
     int status = 0;
-    ::waitpid(process, &status, 0);
-    return WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
+    rusage usage{};
+    ::wait4(process, &status, 0, &usage);
+    run.status = WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
+    run.took.core = seconds_of(usage.ru_utime) + seconds_of(usage.ru_stime);
 }
 
 } // namespace
@@ -59,12 +67,12 @@ Run run(std::vector<std::string> const& command) {
     std::array<int, 2> ends{};
     must(::pipe2(ends.data(), O_CLOEXEC) == 0 ? 0 : errno, "pipe");
     Run run;
-    auto const begin = now();
+    Watch const watch;
     auto const process = start(command, ends[1]);
     ::close(ends[1]);
     run.output = read_to_end(ends[0]);
-    run.status = wait_for(process);
-    run.seconds = now() - begin;
+    wait_for(process, run);
+    run.took.wall = watch.took().wall;
     ::close(ends[0]);
     return run;
 }

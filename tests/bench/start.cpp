@@ -25,14 +25,14 @@ void show_start(Options const& options) {
     std::vector<double> idle;
     std::vector<double> totals;
     for (int i = -5; i < pairs; ++i) { // the first five warm the caches
-        auto const of_nothing = run_well(nothing).seconds;
+        auto const of_nothing = run_well(nothing).took.wall;
         auto const of_tally = run_well(tally);
         if (of_tally.output.find("total") == std::string::npos) {
             throw std::runtime_error{"tally printed no total"};
         }
         if (i >= 0) {
             idle.push_back(of_nothing);
-            totals.push_back(of_tally.seconds);
+            totals.push_back(of_tally.took.wall);
         }
     }
     auto const ratio = median_ratio(totals, idle);
