@@ -66,13 +66,7 @@ plan::Run sessions_of(plan::Plan const& plan, std::optional<std::uint32_t> numbe
 }
 
 std::string day_and_time(plan::Session const& session) {
-    constexpr std::string_view days[] = {"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"};
-    std::string text;
-    if (session.date) {
-        text = spell::short_day(*session.date);
-    } else if (session.day) {
-        text = days[*session.day];
-    }
+    auto text = session.date ? spell::short_day(*session.date) : day_label(session);
     if (session.at) {
         text.append(text.empty() ? "" : " ").append(spell::time_of_day(*session.at));
     }
@@ -83,7 +77,10 @@ std::string day_and_time(plan::Session const& session) {
 std::string listed_as(plan::Plan const& plan, plan::Index index) {
     auto const& session = plan.sessions[index];
     auto const& week = plan.weeks[session.week];
-    std::string text = "  " + std::to_string(index + 1) + "  " + week_label(week);
+    auto text = std::string{"  "}.append(std::to_string(index + 1));
+    if (week.number) {
+        text.append("  ").append(week_label(week));
+    }
     if (auto const when = day_and_time(session); !when.empty()) {
         text.append("  ").append(when);
     }
@@ -105,7 +102,7 @@ std::string list(plan::Plan const& plan, std::vector<plan::Index> const& session
 }
 
 std::string quoted(std::string_view text) {
-    return "\"" + visible(text) + "\"";
+    return std::string{"\""}.append(visible(text)).append("\"");
 }
 
 std::string no_week(plan::Plan const& plan, std::uint32_t asked) {
@@ -142,25 +139,13 @@ std::string not_one(plan::Plan const& plan, Wish const& wish, std::vector<plan::
 std::string no_lane(calc::LaneSet const& lanes, int asked, bool ascii) {
     auto const problem = "no lane " + std::to_string(asked);
     return problem +
-           (lanes.none() ? "; no line has a lane label" : "; there is " + lanes_label(lanes, ascii));
-}
-
-calc::LaneSet lanes_of(plan::Plan const& plan, Scope scope) {
-    switch (scope.kind) {
-    case Scope::Kind::session:
-        // A lane of its week may be asked for: it swims the unlabelled lines.
-        return calc::lanes_of(plan, plan.weeks[plan.sessions[scope.index].week]);
-    case Scope::Kind::week:
-        return calc::lanes_of(plan, plan.weeks[scope.index]);
-    case Scope::Kind::plan:
-        break;
-    }
-    return calc::lanes_of(plan);
+           (lanes.none() ? "; no line has a lane label" : "; the plan has " + lanes_label(lanes, ascii));
 }
 
 Picked with_lane(plan::Plan const& plan, Wish const& wish, Picked picked, bool ascii) {
     if (picked.found() && wish.lane) {
-        auto const lanes = lanes_of(plan, picked.scope);
+        // A lane of another session is one too: it swims the unlabelled lines.
+        auto const lanes = calc::lanes_of(plan);
         auto const lane = static_cast<std::size_t>(*wish.lane);
         if (*wish.lane < 1 || lane >= lanes.size() || !lanes.test(lane)) {
             picked.problem = no_lane(lanes, *wish.lane, ascii);
@@ -229,6 +214,11 @@ std::string session_label(plan::Plan const& plan, plan::Index session) {
     }
     auto const when = day_and_time(plan.sessions[session]);
     return when.empty() ? "session " + std::to_string(session + 1) : when;
+}
+
+std::string day_label(plan::Session const& session) {
+    auto const day = day_of(session);
+    return day ? std::string{spelling(static_cast<Word>(static_cast<int>(Word::mon) + *day))} : std::string{};
 }
 
 std::string week_label(plan::Week const& week) {

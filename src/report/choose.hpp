@@ -36,7 +36,7 @@ struct Picked {
     [[nodiscard]] bool found() const { return problem.empty(); }
 };
 
-/// The whole plan when nothing is asked. A lane that the scope does not name is a problem.
+/// The whole plan when nothing is asked. A lane that the plan does not name is a problem.
 [[nodiscard]] Picked pick_scope(plan::Plan const& plan, Wish const& wish, bool ascii = false);
 
 /// One session: the one asked for; else the only one; else the one of `today`.
@@ -48,6 +48,9 @@ struct Picked {
 
 /// "Old baths", safe to print; without a name its day and time, "Tue 07:00"; else "session 3".
 [[nodiscard]] std::string session_label(plan::Plan const& plan, plan::Index session);
+
+/// "Tue", as written or worked out; nothing without a day.
+[[nodiscard]] std::string day_label(plan::Session const& session);
 
 /// "week 3", or "no week" for the sessions before any.
 [[nodiscard]] std::string week_label(plan::Week const& week);

@@ -8,7 +8,6 @@ namespace lengthwise::report {
 namespace {
 
 constexpr std::size_t between = 2;
-constexpr std::size_t narrowest = 8;
 
 void trim(std::string& line) {
     line.erase(line.find_last_not_of(' ') + 1);
@@ -90,13 +89,13 @@ std::size_t Table::width() const {
     return cells_of(extents(), 0, columns_.size());
 }
 
-void Table::fit(std::size_t column, std::size_t width, bool ascii) {
+void Table::fit(std::size_t column, std::size_t width, bool ascii, std::size_t least) {
     auto const own = extents()[column].whole;
     auto const total = this->width();
     if (total <= width) {
         return;
     }
-    auto const room = std::max(narrowest, own - std::min(own, total - width));
+    auto const room = std::max(least, own - std::min(own, total - width));
     for (auto& row : rows_) {
         if (column < row.cells.size()) {
             row.cells[column].text = cut(row.cells[column].text, room, ascii);

@@ -37,8 +37,8 @@ class Table {
     /// Cells that the widest line takes.
     [[nodiscard]] std::size_t width() const;
 
-    /// Cuts the longest words of one column so that the table fits, to 8 cells at least.
-    void fit(std::size_t column, std::size_t width, bool ascii);
+    /// Cuts the longest words of one column so that the table fits, to `least` cells at least.
+    void fit(std::size_t column, std::size_t width, bool ascii, std::size_t least = 8);
 
     /// Lines with their line feeds, heads dim.
     [[nodiscard]] std::string text(Paint const& paint) const;

@@ -8,21 +8,12 @@
 namespace lengthwise::report {
 
 std::string title(Screen const& screen, std::vector<std::string> const& parts) {
-    std::string text;
-    for (auto const& part : parts) {
-        if (!part.empty()) {
-            text.append(text.empty() ? "" : screen.ascii() ? ", " : " · ").append(part);
-        }
-    }
-    return fold(text, screen.options.width) + "\n\n";
+    return fold_parts(parts, screen.ascii() ? ", " : " · ", screen.options.width) + "\n\n";
 }
 
 std::string remarks(Screen const& screen, std::vector<std::string> const& sentences) {
-    std::string text;
-    for (auto const& sentence : sentences) {
-        text.append(text.empty() ? "" : "; ").append(sentence);
-    }
-    return text.empty() ? text : "\n" + fold(text, screen.options.width) + "\n";
+    auto const text = fold_parts(sentences, "; ", screen.options.width, 0);
+    return text.empty() ? text : "\n" + text + "\n";
 }
 
 std::string plan_label(plan::Plan const& plan) {

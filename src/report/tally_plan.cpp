@@ -54,9 +54,15 @@ class OtherLanes {
     }
 
     [[nodiscard]] std::vector<std::string> remarks(Screen const& screen, Distance longest, Unit unit) const {
-        std::map<Lane, calc::LaneSet> alike;
+        std::vector<std::pair<Lane, calc::LaneSet>> alike;
         for (auto const& [lane, own] : lanes_) {
-            alike[own].set(static_cast<std::size_t>(lane));
+            Lane const& figures = own;
+            auto found = std::find_if(alike.begin(), alike.end(),
+                                      [&](auto const& other) { return other.first == figures; });
+            if (found == alike.end()) {
+                found = alike.insert(found, {own, {}});
+            }
+            found->second.set(static_cast<std::size_t>(lane));
         }
         std::vector<std::string> sentences;
         for (auto const& [own, lanes] : alike) {

@@ -11,103 +11,137 @@ namespace {
 /// "race in 13 days", counted from the week's first day; nothing once it is over.
 std::string until_race(plan::Week const& week, plan::Race const& race) {
     if (!week.from || race.on < *week.from) {
-        return "race";
+        return {};
     }
     auto const days = (race.on - *week.from).count();
     return days == 0 ? "race that day" : "race in " + std::to_string(days) + (days == 1 ? " day" : " days");
 }
 
-std::string week_title(Screen const& screen, plan::Week const& week, Tally const& whole) {
+std::string week_title(Screen const& screen, plan::Week const& week) {
     auto label = week.number ? "Week " + std::to_string(*week.number) : plan_label(screen.plan());
     if (week.from) {
         label += " from " + spell::day(*week.from);
     }
-    std::vector<std::string> parts{label, visible(week.name), lane_part(whole)};
+    std::vector<std::string> parts{label, visible(week.name)};
     if (auto const& race = screen.plan().race) {
-        parts.push_back(until_race(week, *race));
-        parts.push_back(race_part(screen, *race));
+        auto const until = until_race(week, *race);
+        auto const distance = race_part(screen, *race);
+        parts.push_back(until);
+        parts.push_back(until.empty() ? "race " + distance : distance);
     }
     return title(screen, parts);
 }
 
+/// Day and name; the label of what has neither.
 std::vector<Cell> session_cells(plan::Plan const& plan, plan::Index index) {
     auto const& session = plan.sessions[index];
-    constexpr std::string_view days[] = {"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"};
-    std::string day;
-    if (session.date) {
-        day = spell::short_day(*session.date);
-    } else if (session.day) {
-        day = days[*session.day];
-    }
-    auto const bare = session.name.empty() && day.empty();
+    auto const day = session.date ? spell::short_day(*session.date) : day_label(session);
+    bool const bare = session.name.empty() && day.empty();
     return {{day, {}}, {bare ? session_label(plan, index) : visible(session.name), {}}};
 }
 
-/// A row for the other lanes where their sums differ; equal ones share it.
-void add_other_lanes(Screen const& screen, Tally const& whole, Shown const& shown, Table& table) {
-    std::vector<std::pair<calc::Totals, calc::LaneSet>> others;
+struct OtherLanes {
+    calc::Totals totals;
+    calc::LaneSet lanes;
+};
+
+/// The lanes whose sums differ from the plain ones; equal ones together.
+std::vector<OtherLanes> other_lanes(Tally const& whole) {
+    std::vector<OtherLanes> others;
     auto const plain = whole.swum(whole.lane()).totals;
     for (int const lane : calc::numbers(whole.lanes())) {
         auto const totals = whole.swum(lane).totals;
         if (totals == plain) {
             continue;
         }
-        auto found =
-            std::find_if(others.begin(), others.end(), [&](auto const& o) { return o.first == totals; });
+        auto found = std::find_if(others.begin(), others.end(),
+                                  [&](OtherLanes const& other) { return other.totals == totals; });
         if (found == others.end()) {
             found = others.insert(found, {totals, {}});
         }
-        found->second.set(static_cast<std::size_t>(lane));
+        found->lanes.set(static_cast<std::size_t>(lane));
     }
-    for (auto const& [totals, lanes] : others) {
-        std::vector<Cell> cells{{}, {"in " + lanes_label(lanes, screen.ascii()), {}}};
-        append_cells(cells, totals, shown, screen.ascii());
-        table.row(std::move(cells));
-    }
+    return others;
 }
 
-void add_week_before(Screen const& screen, plan::Index week, int lane, Shown const& shown, Table& table) {
-    if (week == 0) {
-        return;
+class WeekTable {
+  public:
+    WeekTable(Screen const& screen, plan::Index index)
+        : screen_(screen), index_(index), week_(screen.plan().weeks[index]), whole_(screen.summary.whole()),
+          lane_(whole_.lane()), shown_{screen.summary.unit(), whole_.has_lengths(), true, has_timed(whole_)},
+          table_(head()) {}
+
+    [[nodiscard]] std::string text() {
+        for (auto i = week_.sessions.first; i < week_.sessions.end(); ++i) {
+            row(session_cells(screen_.plan(), i), screen_.summary.session(i).swum(lane_).totals);
+        }
+        table_.gap();
+        add_sums();
+        add_if_time();
+        add_week_before();
+        table_.fit(1, screen_.options.width, screen_.ascii(), widest_label_);
+        return table_.text(screen_.paint);
     }
-    Summary before{screen.plan(), {Scope::Kind::week, week - 1}};
-    std::vector<Cell> cells{{week_label(screen.plan().weeks[week - 1]), {}}, {}};
-    append_cells(cells, before.whole().swum(lane).totals, shown, screen.ascii());
-    table.row(std::move(cells));
-}
+
+    [[nodiscard]] int lane() const { return lane_; }
+
+  private:
+    [[nodiscard]] std::vector<Column> head() const {
+        std::vector<Column> all{{"", false}, {"", false}};
+        auto const figures = columns(shown_);
+        all.insert(all.end(), figures.begin(), figures.end());
+        return all;
+    }
+
+    void row(std::vector<Cell> cells, calc::Totals const& totals, Ink ink = Ink::plain) {
+        append_cells(cells, totals, shown_, screen_.ascii());
+        table_.row(std::move(cells), ink);
+    }
+
+    /// Only the sums of one lane add up, so they say whose they are.
+    void add_sums() {
+        auto const label = week_.number ? week_label(week_) : "total";
+        auto const whose = whole_.has_lane_lines() ? "in lane " + std::to_string(lane_) : std::string{};
+        row({{label, {}}, {whose, {}}}, whole_.swum(lane_).totals, Ink::bold);
+        for (auto const& other : other_lanes(whole_)) {
+            auto const lanes = "in " + lanes_label(other.lanes, screen_.ascii());
+            row({{}, {lanes, {}}}, other.totals);
+            widest_label_ = std::max(widest_label_, cells(lanes));
+        }
+    }
+
+    void add_if_time() {
+        if (whole_.has_if_time(lane_)) {
+            std::vector<Cell> cells{{"if time", {}}, {}};
+            append_extra_cells(cells, whole_.if_time(lane_).totals, shown_, screen_.ascii());
+            table_.row(std::move(cells));
+        }
+    }
+
+    void add_week_before() {
+        if (index_ > 0) {
+            Summary before{screen_.plan(), {Scope::Kind::week, index_ - 1}};
+            row({{week_label(screen_.plan().weeks[index_ - 1]), {}}, {}}, before.whole().swum(lane_).totals);
+        }
+    }
+
+    Screen const& screen_;
+    plan::Index index_;
+    plan::Week const& week_;
+    Tally whole_;
+    int lane_;
+    Shown shown_;
+    Table table_;
+    std::size_t widest_label_ = 9; ///< "in lane 9"; names are cut, these are not
+};
 
 } // namespace
 
 std::string week_screen(Screen const& screen, plan::Index index) {
-    auto const& plan = screen.plan();
-    auto const& week = plan.weeks[index];
-    auto const whole = screen.summary.whole();
-    auto const lane = whole.lane();
-    Shown const shown{screen.summary.unit(), whole.has_lengths(), true, has_timed(whole)};
-
-    std::vector<Column> all{{"", false}, {"", false}};
-    auto const figures = columns(shown);
-    all.insert(all.end(), figures.begin(), figures.end());
-    Table table{std::move(all)};
-    for (auto i = week.sessions.first; i < week.sessions.end(); ++i) {
-        auto cells = session_cells(plan, i);
-        append_cells(cells, screen.summary.session(i).swum(lane).totals, shown, screen.ascii());
-        table.row(std::move(cells));
-    }
-    table.gap();
-    std::vector<Cell> total{{week.number ? week_label(week) : "total", {}}, {}};
-    append_cells(total, whole.swum(lane).totals, shown, screen.ascii());
-    table.row(std::move(total), Ink::bold);
-    add_other_lanes(screen, whole, shown, table);
-    if (whole.has_if_time(lane)) {
-        std::vector<Cell> cells{{"if time", {}}, {}};
-        append_extra_cells(cells, whole.if_time(lane).totals, shown, screen.ascii());
-        table.row(std::move(cells));
-    }
-    add_week_before(screen, index, lane, shown, table);
-    table.fit(1, screen.options.width, screen.ascii());
-    return week_title(screen, week, whole) + table.text(screen.paint) +
-           remarks(screen, pool_remarks(screen, lane));
+    WeekTable table{screen, index};
+    auto const text = table.text();
+    auto const below = remarks(screen, pool_remarks(screen, table.lane()));
+    return week_title(screen, screen.plan().weeks[index]) + text + below;
 }
 
 } // namespace lengthwise::report

@@ -2,6 +2,7 @@
 
 #include <utf8proc.h>
 
+#include <algorithm>
 #include <cstdint>
 
 namespace lengthwise::report {
@@ -139,6 +140,32 @@ std::string fold(std::string_view text, std::size_t width, std::size_t hang) {
         indent = hang;
         folded.append("\n").append(indent, ' ');
     }
+}
+
+std::string fold_parts(std::vector<std::string> const& parts, std::string_view between, std::size_t width,
+                       std::size_t hang) {
+    std::string folded;
+    std::size_t used = 0; // cells of the last line
+    for (auto const& part : parts) {
+        if (part.empty()) {
+            continue;
+        }
+        auto const wanted = cells(between) + cells(part);
+        if (used > 0 && used + wanted > width) {
+            // A separator of blanks alone would only trail.
+            auto const end = between.substr(0, between.find_last_not_of(' ') + 1);
+            folded.append(end).append("\n").append(hang, ' ');
+            used = hang;
+        } else if (used > 0) {
+            folded.append(between);
+            used += cells(between);
+        }
+        auto const text = fold(part, width - std::min(used, width), hang);
+        folded.append(text);
+        auto const last = text.rfind('\n');
+        used = last == std::string::npos ? used + cells(text) : cells(text.substr(last + 1));
+    }
+    return folded;
 }
 
 } // namespace lengthwise::report

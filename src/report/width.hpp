@@ -3,6 +3,7 @@
 #include <cstddef>
 #include <string>
 #include <string_view>
+#include <vector>
 
 /// Text as a terminal shows it: measured in cells, and made safe to print.
 namespace lengthwise::report {
@@ -29,5 +30,10 @@ namespace lengthwise::report {
 /// Folded at blanks into lines of at most `width` cells, each but the first indented
 /// by `hang`; a word longer than a line is broken. Lines are joined by a line feed.
 [[nodiscard]] std::string fold(std::string_view text, std::size_t width, std::size_t hang = 2);
+
+/// Parts with `between` between them on lines of at most `width` cells; a line breaks
+/// between parts, within one only where it is longer than a line. Empty parts are left out.
+[[nodiscard]] std::string fold_parts(std::vector<std::string> const& parts, std::string_view between,
+                                     std::size_t width, std::size_t hang = 2);
 
 } // namespace lengthwise::report
