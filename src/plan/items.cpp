@@ -237,7 +237,9 @@ Load ItemReader::rounds(Behind const& behind, Index index, Here here, ReadBody c
         selection.body = changed.context == plain.context ? read.first : Body{body(changed, true)}.first;
         reading_ = outer;
     }
-    terms_.attach(base, selections);
+    if (!selections.empty()) {
+        terms_.attach(base, selections);
+    }
     (void)close(index, item);
 
     auto load = read.load.times(item.count);

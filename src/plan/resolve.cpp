@@ -59,7 +59,8 @@ class Resolver {
             ++nodes[static_cast<std::uint8_t>(node.kind)];
         }
         auto const of = [&](Kind kind) { return nodes[static_cast<std::uint8_t>(kind)]; };
-        work_.plan.items.reserve(of(Kind::item) + of(Kind::pause) + of(Kind::note_line));
+        auto const lines = of(Kind::item) + of(Kind::pause) + of(Kind::note_line);
+        work_.plan.items.reserve(lines + lines / 64 + 64); // some sets are read more than once
         work_.plan.sections.reserve(of(Kind::section));
         work_.plan.sessions.reserve(of(Kind::session));
     }

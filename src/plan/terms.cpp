@@ -34,28 +34,40 @@ std::uint32_t Behind::first_selector() const {
     return i;
 }
 
-Index TermsReader::of_reps(Behind const& behind, ContextId context) {
-    auto const selectors = behind.first_selector() != behind.end;
-    Key const key{words_of(behind), context, selectors ? behind.count : 0};
+template <typename Make>
+Index TermsReader::known_or(Key const& key, Make const& make) {
     if (auto const known = known_.find(key); known != known_.end()) {
         return known->second;
     }
     auto const errors = work_.report.errors();
-    auto const index = static_cast<Index>(work_.plan.terms.size());
-    work_.plan.terms.push_back(read(behind, context));
-    if (selectors) {
-        attach(index, choose(behind, index, context));
-    }
+    Index const index = make();
     if (work_.report.errors() == errors) { // what is wrong is said again at each place
         known_.emplace(key, index);
     }
     return index;
 }
 
+Index TermsReader::of_reps(Behind const& behind, ContextId context) {
+    auto const selectors = behind.first_selector() != behind.end;
+    return known_or({words_of(behind), context, selectors ? behind.count : 0, behind.owner}, [&] {
+        auto const index = add(read(behind, context));
+        if (selectors) {
+            attach(index, choose(behind, index, context));
+        }
+        return index;
+    });
+}
+
 Index TermsReader::of_rounds(Behind const& behind, ContextId context) {
-    auto const index = static_cast<Index>(work_.plan.terms.size());
-    work_.plan.terms.push_back(read(behind, context));
-    return index;
+    if (behind.first_selector() != behind.end) { // its selections will have bodies of this place
+        return add(read(behind, context));
+    }
+    return known_or({words_of(behind), context, 0, behind.owner}, [&] { return add(read(behind, context)); });
+}
+
+Index TermsReader::add(Terms const& terms) {
+    work_.plan.terms.push_back(terms);
+    return static_cast<Index>(work_.plan.terms.size() - 1);
 }
 
 Terms TermsReader::read(Behind const& behind, ContextId id) {
@@ -220,8 +232,7 @@ Index TermsReader::laid_over(Behind const& behind, Index base, std::uint32_t nod
     if (!terms.parts.empty()) {
         terms.parts = under(terms.parts, terms.manner);
     }
-    work_.plan.terms.push_back(terms);
-    return static_cast<Index>(work_.plan.terms.size() - 1);
+    return add(terms);
 }
 
 void TermsReader::attach(Index terms, std::vector<Selection> const& selections) {

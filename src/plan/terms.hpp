@@ -45,14 +45,21 @@ class TermsReader {
         std::string_view words;
         ContextId context = 0;
         std::uint32_t count = 0; ///< 0 where no selector makes it matter
+        Owner owner = Owner::item;
         friend bool operator==(Key const&, Key const&) = default;
     };
     struct KeyHash {
         std::size_t operator()(Key const& key) const {
-            return std::hash<std::string_view>{}(key.words) * 31 + key.context * 1'000'003ULL + key.count;
+            return std::hash<std::string_view>{}(key.words) * 31 + key.context * 1'000'003ULL +
+                   key.count * 2ULL + (key.owner == Owner::item ? 0 : 1);
         }
     };
 
+    /// The terms of words known from before; else what `make` makes of them, remembered when it is sound.
+    template <typename Make>
+    [[nodiscard]] Index known_or(Key const& key, Make const& make);
+
+    Index add(Terms const& terms);
     [[nodiscard]] Terms read(Behind const& behind, ContextId context);
     [[nodiscard]] Run parts_of(grammar::Tree const& tree, std::uint32_t split, Pool const& pool,
                                Manner const& manner);
