@@ -1,0 +1,17 @@
+#pragma once
+
+#include "cli/console.hpp"
+#include "cli/files.hpp"
+#include "cli/options.hpp"
+
+/// One function a command, each in a file of its name: it reads through `files`, speaks
+/// through `console` and gives the exit code.
+namespace lengthwise::cli {
+
+int tally(Tally const& options, Files& files, Console& console);
+int deck(Deck const& options, Files& files, Console& console);
+int check(Check const& options, Files& files, Console& console);
+int tidy(Tidy const& options, Files& files, Console& console);
+int explain(Explain const& options, Console& console);
+
+} // namespace lengthwise::cli

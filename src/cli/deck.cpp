@@ -1,0 +1,52 @@
+#include "cli/commands.hpp"
+#include "cli/plans.hpp"
+#include "report/choose.hpp"
+#include "report/deck_text.hpp"
+#include "tailor/pool.hpp"
+
+namespace lengthwise::cli {
+
+namespace {
+
+/// The session as it is, or made to fit another pool.
+report::Deck view(plan::Plan const& plan, report::DeckOptions const& shown, Deck const& options) {
+    if (!options.pool) {
+        return report::deck_view(plan, shown);
+    }
+    auto const tailored = tailor::fit(plan, shown.session, {.pool = options.pool});
+    return report::deck_view(plan, shown, tailored);
+}
+
+} // namespace
+
+int deck(Deck const& options, Files& files, Console& console) {
+    auto const named = cli::named(options.files, files, console);
+    if (named.code != fine) {
+        return named.code;
+    }
+    if (named.files.size() != 1) {
+        console.say("deck takes one file");
+        return misused;
+    }
+    auto const loaded = load(named.files.front(), files, console);
+    if (!loaded) {
+        return misused;
+    }
+    if (loaded->errors.has_errors()) {
+        say_errors(*loaded, console);
+        return has_errors;
+    }
+    auto const picked = report::pick_session(loaded->plan(), options.wish, options.today, console.ascii);
+    if (!picked.found()) {
+        console.say(picked.problem);
+        return misused;
+    }
+    report::DeckOptions const shown{
+        .session = picked.scope.index, .lane = options.wish.lane, .ascii = console.ascii};
+    console.out.write(report::deck_text(view(loaded->plan(), shown, options),
+                                        {.width = console.width, .ascii = console.ascii}, console.out_paint));
+    say_warnings(*loaded, console);
+    return fine;
+}
+
+} // namespace lengthwise::cli

@@ -1,0 +1,119 @@
+#include "cli/help.hpp"
+
+#include <algorithm>
+
+namespace lengthwise::cli {
+
+namespace {
+
+constexpr std::string_view general =
+    R"(lengthwise: swim sets as on a whiteboard, sums done
+
+  check    what to mend            tidy   the neat spelling
+
+  tally    metres, lengths, reps   deck   for the pool side
+
+  explain  any rule
+
+  lengthwise tally plan.swim
+  lengthwise deck plan.swim --session Tue
+  lengthwise COMMAND --help
+
+0: fine, 1: a plan has errors, 2: not understood, or a file
+that cannot be read or written
+)";
+
+constexpr std::string_view tally =
+    R"(lengthwise tally FILE...: totals of a plan, a week, a session
+
+  --week N  --session DAY|"NAME"   what of it
+  --lane N                         one lane only
+  --by stroke|mode|effort|gear|section
+                                   how much of each
+  --format json                    for programs
+
+  FILE may be a folder, all its .swim files, or - for standard
+  input.
+
+  -o FILE  --force                 into a file; over an old one
+  --color auto|always|never  --ascii  --width N
+
+  lengthwise tally plan.swim --week 2
+  lengthwise tally plan.swim --by mode --lane 1
+)";
+
+constexpr std::string_view deck =
+    R"(lengthwise deck FILE: one session for the pool side
+
+  --week N  --session DAY|"NAME"   which one
+  --today 2027-05-04               the one of that day
+  --lane N                         one lane only
+  --pool 25yd                      elsewhere, * = changed
+
+  -o FILE  --force                 into a file; over an old one
+  --color auto|always|never  --ascii  --width N
+
+  lengthwise deck plan.swim --week 2 --session Tue
+  lengthwise deck plan.swim --session "Old baths" --pool 25m
+)";
+
+constexpr std::string_view check =
+    R"(lengthwise check FILE...: what to mend in a plan
+
+  --strict                         end with 1 on a warning too
+  --format json                    for programs
+
+  FILE may be a folder, all its .swim files, or - for standard
+  input. What a finding means: lengthwise explain RULE
+
+  -o FILE  --force                 into a file; over an old one
+  --color auto|always|never  --ascii  --width N
+
+  lengthwise check plan.swim
+  lengthwise check plans --strict
+)";
+
+constexpr std::string_view tidy =
+    R"(lengthwise tidy FILE...: the neat spelling, in place
+
+  --check                          only say what would change
+  --stdout                         to standard output instead
+
+  Meaning and comments stay. FILE may be a folder, all its
+  .swim files, or - for standard input, and then to standard
+  output.
+
+  --color auto|always|never  --ascii  --width N
+
+  lengthwise tidy plan.swim
+  lengthwise tidy plans --check
+)";
+
+constexpr std::string_view explain =
+    R"(lengthwise explain [WORD]: what a rule or a code means
+
+  Without a word: a list of all there is.
+
+  --color auto|always|never  --ascii  --width N
+
+  lengthwise explain race-rep
+  lengthwise explain syntax-split
+)";
+
+constexpr std::array helps{
+    Help{"tally", tally}, Help{"deck", deck},       Help{"check", check},
+    Help{"tidy", tidy},   Help{"explain", explain},
+};
+
+} // namespace
+
+std::string_view general_help() {
+    return general;
+}
+
+std::string_view help_of(std::string_view command) {
+    auto const found = std::ranges::find(helps, command, &Help::command);
+    return found == helps.end() ? std::string_view{} : found->text;
+}
+
+} // namespace lengthwise::cli

@@ -1,0 +1,21 @@
+#include "cli/descriptor_output.hpp"
+#include "cli/disk_words.hpp"
+#include "cli/plans.hpp"
+#include "cli/process.hpp"
+#include "cli/run.hpp"
+
+int main(int count, char** arguments) {
+    using namespace lengthwise::cli;
+    prepare_process();
+    DescriptorOutput out{1};
+    DescriptorOutput err{2};
+    Disk disk;
+    auto const code =
+        run({arguments + (count > 0 ? 1 : 0), arguments + count}, disk, surroundings(), out, err);
+    out.flush();
+    if (out.error() != 0) {
+        err.write("lengthwise: cannot write standard output: " + words_of(out.error()) + "\n");
+        return misused;
+    }
+    return code;
+}

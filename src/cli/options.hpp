@@ -1,0 +1,91 @@
+#pragma once
+
+#include "calc/breakdown.hpp"
+#include "report/choose.hpp"
+#include "units/date.hpp"
+#include "units/pool.hpp"
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+/// What was asked for on the command line: a struct a command, read without any input or output.
+namespace lengthwise::cli {
+
+enum class Colour : std::uint8_t { automatic, always, never };
+enum class Format : std::uint8_t { text, json };
+
+/// How it is shown.
+struct Look {
+    Colour colour = Colour::automatic;
+    bool ascii = false;
+    std::optional<std::size_t> width; ///< 40 to 400; nothing: the terminal's, at most 80
+};
+
+/// Where it goes.
+struct Target {
+    std::optional<std::string> file; ///< nothing: standard output
+    bool force = false;              ///< what is there may be replaced
+};
+
+struct Tally {
+    std::vector<std::string> files;
+    report::Wish wish;
+    std::optional<calc::By> by;
+    Format format = Format::text;
+    Look look;
+    Target target;
+};
+
+struct Deck {
+    std::vector<std::string> files; ///< one
+    report::Wish wish;
+    std::optional<Date> today;
+    std::optional<Pool> pool;
+    Look look;
+    Target target;
+};
+
+struct Check {
+    std::vector<std::string> files;
+    bool strict = false; ///< a warning ends with 1 too
+    Format format = Format::text;
+    Look look;
+    Target target;
+};
+
+struct Tidy {
+    std::vector<std::string> files;
+    bool check = false;  ///< says what would change, changes nothing
+    bool to_out = false; ///< to standard output, changes nothing
+    Look look;
+};
+
+struct Explain {
+    std::string word; ///< empty: a list of all there is
+    Look look;
+};
+
+/// Text that was asked for: help, the version.
+struct Answer {
+    std::string text;
+};
+
+/// A call that is not understood.
+struct Misuse {
+    std::string problem; ///< one sentence, perhaps a list below it
+};
+
+using Options = std::variant<Answer, Misuse, Tally, Deck, Check, Tidy, Explain>;
+
+/// `arguments` are those behind the program's name.
+[[nodiscard]] Options read_options(std::vector<std::string> const& arguments);
+
+/// The options that a command knows, as they are typed: "--week", "-o". For tests of the help.
+[[nodiscard]] std::vector<std::string> option_names(std::string_view command);
+
+} // namespace lengthwise::cli

@@ -1,0 +1,142 @@
+#include "cli/plans.hpp"
+
+#include "check/register.hpp"
+#include "grammar/limits.hpp"
+#include "grammar/words.hpp"
+#include "report/width.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <utility>
+
+namespace lengthwise::cli {
+
+namespace {
+
+constexpr std::string_view standard_input = "-";
+
+/// A file beside the one that is not there, whose name is near to it.
+std::string neighbour(std::string const& name, Files& files) {
+    auto const slash = name.rfind('/');
+    auto const folder =
+        slash == std::string::npos ? std::string{"."} : name.substr(0, std::max<std::size_t>(slash, 1));
+    auto const found = files.expand(folder);
+    auto const* const there = std::get_if<std::vector<std::string>>(&found);
+    if (there == nullptr) {
+        return {};
+    }
+    auto const wanted = slash == std::string::npos ? name : name.substr(slash + 1);
+    for (int distance = 1; distance <= 2; ++distance) {
+        for (auto const& path : *there) {
+            auto const file = path.substr(path.rfind('/') + 1);
+            if (edit_distance(wanted, file, distance) <= distance) {
+                return slash == std::string::npos ? file : name.substr(0, slash + 1) + file;
+            }
+        }
+    }
+    return {};
+}
+
+void say_refusal(std::string const& name, std::string const& reason, Files& files, Console& console) {
+    if (reason != "no such file") {
+        console.say(fmt::format("cannot read {}: {}", report::visible(name), reason));
+        return;
+    }
+    auto const near = neighbour(name, files);
+    console.say(near.empty() ? fmt::format("no file {}", report::visible(name))
+                             : fmt::format("no file {}; did you mean {}?", report::visible(name),
+                                           report::visible(near)));
+}
+
+} // namespace
+
+void Console::say(std::string_view message) {
+    err.write(fmt::format("lengthwise: {}\n", message));
+}
+
+report::Sources Loaded::sources() const {
+    report::Sources sources;
+    for (auto const& file : bundle.files) {
+        sources.push_back(&file.source);
+    }
+    return sources;
+}
+
+Named named(std::vector<std::string> const& arguments, Files& files, Console& console) {
+    Named named;
+    if (arguments.empty() && console.typed) {
+        console.say("which file? or - to type it here");
+        named.code = misused;
+        return named;
+    }
+    auto const names = arguments.empty() ? std::vector{std::string{standard_input}} : arguments;
+    named.several = names.size() > 1;
+    for (auto const& name : names) {
+        if (name == standard_input) {
+            named.files.push_back(name);
+            continue;
+        }
+        auto found = files.expand(name);
+        if (auto const* const refusal = std::get_if<grammar::Reader::Refusal>(&found)) {
+            say_refusal(name, refusal->reason, files, console);
+            named.code = misused;
+            continue;
+        }
+        auto const& inside = std::get<std::vector<std::string>>(found);
+        named.several = named.several || inside != std::vector{name};
+        named.files.insert(named.files.end(), inside.begin(), inside.end());
+    }
+    return named;
+}
+
+std::optional<std::string> text_of(std::string const& name, Files& files, Console& console) {
+    if (name == standard_input && console.typed) {
+        console.say("reading what you type, end it with Ctrl-D");
+    }
+    auto read = name == standard_input ? files.read_standard_input(limits::file_bytes)
+                                       : files.read(name, limits::file_bytes);
+    if (auto const* const refusal = std::get_if<grammar::Reader::Refusal>(&read)) {
+        say_refusal(name, refusal->reason, files, console);
+        return std::nullopt;
+    }
+    return std::move(std::get<grammar::Reader::Text>(read).bytes);
+}
+
+std::optional<Loaded> load(std::string const& name, Files& files, Console& console) {
+    auto text = text_of(name, files, console);
+    if (!text) {
+        return std::nullopt;
+    }
+    auto const path = name == standard_input ? std::nullopt : std::optional{name};
+    Loaded loaded{.name = name,
+                  .bundle = grammar::bundle(name, std::move(*text), path, files),
+                  .resolved = {},
+                  .errors = {}};
+    loaded.resolved = plan::resolve(loaded.bundle);
+    loaded.errors.append(loaded.bundle.findings);
+    loaded.errors.append(loaded.resolved.findings);
+    loaded.errors.sort_by_place();
+    return loaded;
+}
+
+void say_errors(Loaded const& loaded, Console& console) {
+    console.err.write(
+        report::findings_text(loaded.errors, loaded.sources(), console.err_paint, style_of(console)));
+    console.err.write(
+        fmt::format("\n{}\n", report::errors_line(loaded.name, loaded.errors.count(Severity::error))));
+}
+
+void say_warnings(Loaded const& loaded, Console& console) {
+    auto const findings = check::check_on_the_way(loaded.plan());
+    if (findings.count(Severity::warning) > 0) {
+        console.err.write(
+            report::findings_text(findings, loaded.sources(), console.err_paint, style_of(console)));
+    }
+}
+
+report::FindingsStyle style_of(Console const& console) {
+    return {.width = console.width, .ascii = console.ascii};
+}
+
+} // namespace lengthwise::cli

@@ -1,0 +1,61 @@
+#include "cli/commands.hpp"
+#include "cli/plans.hpp"
+#include "report/choose.hpp"
+#include "report/tally_json.hpp"
+#include "report/tally_text.hpp"
+
+#include <algorithm>
+
+namespace lengthwise::cli {
+
+namespace {
+
+int tally_errors(Loaded const& loaded, Tally const& options, bool several, Console& console) {
+    say_errors(loaded, console);
+    if (options.format == Format::json && several) {
+        console.out.write(report::tally_json_errors(loaded.name, loaded.errors.count(Severity::error)));
+    }
+    return has_errors;
+}
+
+int tally_plan(Loaded const& loaded, Tally const& options, bool several, bool first, Console& console) {
+    auto const picked = report::pick_scope(loaded.plan(), options.wish, console.ascii);
+    if (!picked.found()) {
+        console.say(picked.problem);
+        return misused;
+    }
+    report::TallyOptions shown{.scope = picked.scope, .lane = options.wish.lane, .by = options.by};
+    shown.width = console.width;
+    shown.ascii = console.ascii;
+    shown.file = several ? loaded.name : "";
+    if (options.format == Format::json) {
+        report::tally_json(loaded.plan(), shown, [&](std::string_view text) { console.out.write(text); });
+    } else {
+        console.out.write(first ? "" : "\n");
+        console.out.write(report::tally_text(loaded.plan(), shown, console.out_paint));
+    }
+    say_warnings(loaded, console);
+    return fine;
+}
+
+} // namespace
+
+int tally(Tally const& options, Files& files, Console& console) {
+    auto const named = cli::named(options.files, files, console);
+    auto code = named.code;
+    auto first = true;
+    for (auto const& name : named.files) {
+        auto const loaded = load(name, files, console);
+        if (!loaded) {
+            code = misused;
+        } else if (loaded->errors.has_errors()) {
+            code = std::max(code, tally_errors(*loaded, options, named.several, console));
+        } else {
+            code = std::max(code, tally_plan(*loaded, options, named.several, first, console));
+            first = false;
+        }
+    }
+    return code;
+}
+
+} // namespace lengthwise::cli

@@ -1,0 +1,115 @@
+#include "cli/commands.hpp"
+#include "cli/plans.hpp"
+#include "grammar/write.hpp"
+#include "report/table.hpp"
+#include "report/width.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+
+namespace lengthwise::cli {
+
+namespace {
+
+/// Never changes what a file means: read again, the tidy text has to say the same.
+bool means_the_same(Loaded const& loaded, std::string const& text, Files& files) {
+    auto const path = loaded.name == "-" ? std::nullopt : std::optional{loaded.name};
+    auto const bundle = grammar::bundle(loaded.name, text, path, files);
+    auto const resolved = plan::resolve(bundle);
+    return !bundle.findings.has_errors() && !resolved.findings.has_errors() &&
+           bundle.root().tree.comments.size() == loaded.bundle.root().tree.comments.size() &&
+           plan::same_meaning(resolved.plan, loaded.plan());
+}
+
+std::string without_indent(std::string_view line) {
+    auto const begin = line.find_first_not_of(" \t");
+    return report::visible(begin == std::string_view::npos ? std::string_view{} : line.substr(begin));
+}
+
+/// A blank line and one that goes are said, not shown.
+std::string would_be(grammar::UntidyLine const& line) {
+    if (!line.would_be) {
+        return "(goes)";
+    }
+    auto const first = line.would_be->substr(0, line.would_be->find('\n'));
+    auto const shown = without_indent(first);
+    if (shown == without_indent(line.is)) {
+        return fmt::format("(indented by {})", first.find_first_not_of(' '));
+    }
+    return line.would_be->find('\n') == std::string::npos ? shown : shown + " (and more lines)";
+}
+
+constexpr std::size_t most_rows = 50;
+
+/// Old and new side by side.
+std::string changes_text(Loaded const& loaded, Console const& console) {
+    auto const lines = grammar::untidy_lines(loaded.bundle.root().tree);
+    if (lines.empty()) {
+        return fmt::format("{}: only line ends are not tidy\n", report::visible(loaded.name));
+    }
+    report::Table table{
+        {{.head = "line"}, {.head = "is", .figures = false}, {.head = "would be", .figures = false}}};
+    for (std::size_t i = 0; i < std::min(lines.size(), most_rows); ++i) {
+        table.row({{.text = std::to_string(lines[i].line)},
+                   {.text = without_indent(lines[i].is)},
+                   {.text = would_be(lines[i])}});
+    }
+    table.fit(1, console.width, console.ascii);
+    table.fit(2, console.width, console.ascii);
+    auto text =
+        fmt::format("{}: {} {} not tidy; the sums stay as they are\n\n{}", report::visible(loaded.name),
+                    lines.size(), lines.size() == 1 ? "line is" : "lines are", table.text(console.out_paint));
+    if (lines.size() > most_rows) {
+        text += fmt::format("and {} more\n", lines.size() - most_rows);
+    }
+    return text;
+}
+
+int tidy_file(Loaded const& loaded, Tidy const& options, Files& files, Console& console) {
+    if (loaded.errors.has_errors()) {
+        say_errors(loaded, console);
+        return has_errors;
+    }
+    auto const& root = loaded.bundle.root();
+    auto const text = grammar::write(root.tree);
+    auto const tidy_already = text == root.source.text();
+    if (!tidy_already && !means_the_same(loaded, text, files)) {
+        console.say(
+            fmt::format("{} stays as it is: its tidy spelling would not mean the same, a fault of this "
+                        "program",
+                        report::visible(loaded.name)));
+        return misused;
+    }
+    if (options.check) {
+        console.out.write(tidy_already ? "" : changes_text(loaded, console));
+        return tidy_already ? fine : has_errors;
+    }
+    if (options.to_out || loaded.name == "-") {
+        console.out.write(text);
+        return fine;
+    }
+    if (tidy_already) {
+        return fine;
+    }
+    if (auto const refusal = files.write(loaded.name, text, Existing::replace)) {
+        console.say(fmt::format("cannot write {}: {}", report::visible(loaded.name), refusal->reason));
+        return misused;
+    }
+    console.err.write(fmt::format("wrote {}\n", report::visible(loaded.name)));
+    return fine;
+}
+
+} // namespace
+
+int tidy(Tidy const& options, Files& files, Console& console) {
+    auto const named = cli::named(options.files, files, console);
+    auto code = named.code;
+    for (auto const& name : named.files) {
+        auto const loaded = load(name, files, console);
+        code = std::max(code, loaded ? tidy_file(*loaded, options, files, console) : misused);
+    }
+    return code;
+}
+
+} // namespace lengthwise::cli

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "units/pool.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <string_view>
+
+/// What stands behind an option, read.
+namespace lengthwise::cli {
+
+/// A whole number from `low` to `high`, digits only.
+[[nodiscard]] std::optional<std::uint32_t> number(std::string_view text, std::uint32_t low,
+                                                  std::uint32_t high);
+
+/// A pool as the notation writes it behind `pool`: "25m", "25yd", "33 1/3 m". Not open water.
+[[nodiscard]] std::optional<Pool> pool(std::string_view text);
+
+} // namespace lengthwise::cli

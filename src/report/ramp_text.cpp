@@ -1,0 +1,211 @@
+#include "report/ramp_text.hpp"
+
+#include "calc/longest.hpp"
+#include "check/progress.hpp"
+#include "report/choose.hpp"
+#include "report/table.hpp"
+#include "units/spell.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <optional>
+#include <vector>
+
+namespace lengthwise::report {
+
+namespace {
+
+/// Lanes whose longest rep is the same in every week.
+struct Climb {
+    calc::LaneSet lanes;
+    std::vector<Distance> weeks;
+};
+
+std::vector<Climb> climbs_of(plan::Plan const& plan, std::vector<check::SwumWeek> const& weeks) {
+    std::vector<Climb> climbs;
+    for (auto const lane : check::lanes_to_judge(plan)) {
+        std::vector<Distance> longest;
+        for (auto const& week : weeks) {
+            longest.push_back(week.sums.swum(lane).longest);
+        }
+        auto found = std::ranges::find(climbs, longest, &Climb::weeks);
+        if (found == climbs.end()) {
+            found = climbs.insert(found, {{}, std::move(longest)});
+        }
+        found->lanes.set(static_cast<std::size_t>(lane));
+    }
+    return climbs;
+}
+
+std::vector<check::SwumWeek> weeks_of(plan::Plan const& plan) {
+    calc::Reckoner sums{plan};
+    return check::swum_weeks(plan, sums);
+}
+
+/// Of the race; without one of the pool that is named first.
+Unit unit_of(plan::Plan const& plan) {
+    if (plan.race) {
+        return plan.race->unit;
+    }
+    return plan.sessions.empty() ? Unit::metre : plan.pool_of(plan.sessions.front()).unit;
+}
+
+class Ramp {
+  public:
+    Ramp(plan::Plan const& plan, bool ascii)
+        : plan_(plan), weeks_(weeks_of(plan)), climbs_(climbs_of(plan, weeks_)), ascii_(ascii) {}
+
+    /// A row a group of lanes.
+    [[nodiscard]] Table lying() const {
+        std::vector<Column> columns{{.head = title(), .figures = false}};
+        for (auto const& stop : stops()) {
+            columns.push_back({.head = stop});
+        }
+        Table table{std::move(columns)};
+        for (auto const& climb : climbs_) {
+            std::vector<Cell> cells{{.text = who(climb)}};
+            std::ranges::move(figures(climb), std::back_inserter(cells));
+            table.row(std::move(cells));
+        }
+        return table;
+    }
+
+    /// A row a week.
+    [[nodiscard]] Table standing() const {
+        std::vector<Column> columns{{.head = title(), .figures = false}};
+        std::vector<std::vector<Cell>> all;
+        for (auto const& climb : climbs_) {
+            columns.push_back({.head = who(climb)});
+            all.push_back(figures(climb));
+        }
+        Table table{std::move(columns)};
+        auto const heads = stops();
+        for (std::size_t i = 0; i < heads.size(); ++i) {
+            std::vector<Cell> cells{{.text = heads[i]}};
+            for (auto const& column : all) {
+                cells.push_back(column[i]);
+            }
+            table.row(std::move(cells));
+        }
+        return table;
+    }
+
+    [[nodiscard]] bool worth_showing() const {
+        return std::ranges::any_of(weeks_, [](auto const& swum) { return swum.week->number.has_value(); });
+    }
+
+  private:
+    [[nodiscard]] std::string title() const {
+        return fmt::format("longest rep, {}", spell::symbol(unit_of(plan_)));
+    }
+
+    [[nodiscard]] std::string who(Climb const& climb) const {
+        return climb.lanes.test(0) ? "everyone" : lanes_label(climb.lanes, ascii_);
+    }
+
+    [[nodiscard]] std::vector<std::string> stops() const {
+        std::vector<std::string> stops;
+        if (plan_.before) {
+            stops.emplace_back("before");
+        }
+        for (auto const& swum : weeks_) {
+            stops.push_back(week_label(*swum.week));
+        }
+        if (plan_.race) {
+            stops.emplace_back("race");
+        }
+        return stops;
+    }
+
+    [[nodiscard]] std::vector<Cell> figures(Climb const& climb) const {
+        std::vector<Cell> cells;
+        if (plan_.before) {
+            cells.push_back(figure(plan_.before->longest));
+        }
+        for (auto const longest : climb.weeks) {
+            cells.push_back(longest.zero() ? Cell{.text = "-"} : figure(longest));
+        }
+        if (plan_.race) {
+            cells.push_back(figure(plan_.race->distance));
+        }
+        return cells;
+    }
+
+    [[nodiscard]] Cell figure(Distance distance) const {
+        auto figure = spell::figure(distance, unit_of(plan_), ascii_);
+        return {.text = std::move(figure.whole), .hang = std::move(figure.hang)};
+    }
+
+    plan::Plan const& plan_;
+    std::vector<check::SwumWeek> weeks_;
+    std::vector<Climb> climbs_;
+    bool ascii_;
+};
+
+/// The first session before race day in which a lane swims the race distance in one piece.
+std::optional<plan::Index> first_race_rep(plan::Plan const& plan, int lane) {
+    for (plan::Index i = 0; i < plan.sessions.size(); ++i) {
+        if (check::before_race(plan, plan.sessions[i]) &&
+            calc::longest_of_session(plan, i, lane).distance >= plan.race->distance) {
+            return i;
+        }
+    }
+    return std::nullopt;
+}
+
+std::string days(std::int64_t n) {
+    return n == 1 ? "1 day" : fmt::format("{} days", n);
+}
+
+} // namespace
+
+std::string ramp_text(plan::Plan const& plan, Paint const& paint, std::size_t width, bool ascii) {
+    Ramp const ramp{plan, ascii};
+    if (!ramp.worth_showing()) {
+        return {};
+    }
+    auto const lying = ramp.lying();
+    return lying.width() <= width ? lying.text(paint) : ramp.standing().text(paint);
+}
+
+std::string race_rep_sentence(plan::Plan const& plan, bool ascii) {
+    if (!plan.race) {
+        return {};
+    }
+    std::optional<plan::Index> last;
+    for (auto const lane : check::lanes_to_judge(plan)) {
+        auto const session = first_race_rep(plan, lane);
+        if (!session) {
+            return {};
+        }
+        last = std::max(last.value_or(0), *session);
+    }
+    auto const& session = plan.sessions[*last];
+    auto const distance = spell::distance(plan.race->distance, plan.race->unit, ascii);
+    if (!session.date) {
+        return fmt::format("{} is swum in {}, {}", distance, week_label(plan.weeks[session.week]),
+                           session_label(plan, *last));
+    }
+    return fmt::format("{} is swum on {}, {} before the race", distance, spell::short_day(*session.date),
+                       days((plan.race->on - *session.date).count()));
+}
+
+std::string shortfall(plan::Plan const& plan, bool ascii) {
+    if (!plan.race) {
+        return {};
+    }
+    auto const weeks = weeks_of(plan);
+    Distance most;
+    for (auto const lane : check::lanes_to_judge(plan)) {
+        Distance longest;
+        for (auto const& week : weeks) {
+            longest = std::max(longest, week.sums.swum(lane).longest);
+        }
+        most = std::max(most, plan.race->distance - longest);
+    }
+    return most.zero() ? std::string{}
+                       : fmt::format("{} short of the race", spell::distance(most, plan.race->unit, ascii));
+}
+
+} // namespace lengthwise::report
