@@ -12,6 +12,16 @@ bool needs_escape(utf8proc_int32_t c) {
     return c < 0x20 || (c >= 0x7F && c <= 0x9F) || c == '"' || c == '\\';
 }
 
+/// How many bytes from the first on are ASCII that stands for itself.
+std::size_t plain_bytes(std::string_view text) {
+    std::size_t bytes = 0;
+    while (bytes < text.size() && static_cast<unsigned char>(text[bytes]) < 0x80 &&
+           !needs_escape(text[bytes])) {
+        ++bytes;
+    }
+    return bytes;
+}
+
 std::string escape(utf8proc_int32_t c) {
     constexpr std::string_view figures = "0123456789abcdef";
     switch (c) {
@@ -110,6 +120,12 @@ void Json::flush() {
 void Json::escaped(std::string_view text) {
     text_ += '"';
     while (!text.empty()) {
+        auto const plain = plain_bytes(text);
+        text_.append(text.substr(0, plain));
+        text.remove_prefix(plain);
+        if (text.empty()) {
+            break;
+        }
         utf8proc_int32_t c = -1;
         auto const read = utf8proc_iterate(reinterpret_cast<utf8proc_uint8_t const*>(text.data()),
                                            static_cast<utf8proc_ssize_t>(text.size()), &c);

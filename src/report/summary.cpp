@@ -32,6 +32,11 @@ Figures figures_of(calc::Totals const& totals) {
 
 Tally::Tally(calc::Sums sums, calc::LaneSet lanes) : sums_(std::move(sums)), lanes_(lanes) {}
 
+void Tally::add(Tally const& more) {
+    sums_.add(more.sums_);
+    lanes_ |= more.lanes_;
+}
+
 Figures Tally::swum(int lane) const {
     return figures_of(sums_.swum(lane));
 }
@@ -107,6 +112,17 @@ Unit Summary::unit() const {
     bool metres = false;
     each_session([&](plan::Index session) { (unit(session) == Unit::yard ? yards : metres) = true; });
     return yards && !metres ? Unit::yard : Unit::metre;
+}
+
+bool Summary::has_several_pools() const {
+    std::optional<Pool> first;
+    bool several = false;
+    each_session([&](plan::Index session) {
+        auto const& pool = plan_.pool_of(plan_.sessions[session]);
+        several = several || (first && pool != *first);
+        first = pool;
+    });
+    return several;
 }
 
 std::vector<PoolLengths> Summary::pools(int lane) {

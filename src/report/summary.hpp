@@ -33,6 +33,10 @@ class Tally {
   public:
     /// `lanes`: those of the scope, of which the lowest has the plain totals.
     Tally(calc::Sums sums, calc::LaneSet lanes);
+    Tally() = default;
+
+    /// Joins another scope's, as a plan's weeks make up the plan.
+    void add(Tally const& more);
 
     /// The lane of the plain totals; 0 where the scope names none.
     [[nodiscard]] int lane() const { return calc::lowest(lanes_); }
@@ -83,6 +87,8 @@ class Summary {
     /// The lengths of one lane by pool: the pool of the file, or else the one with the
     /// most lengths, first. Pools without a length are left out.
     [[nodiscard]] std::vector<PoolLengths> pools(int lane);
+    /// True if its sessions are not all in one pool.
+    [[nodiscard]] bool has_several_pools() const;
 
   private:
     [[nodiscard]] Tally tally(calc::Sums sums) const;

@@ -93,6 +93,9 @@ void append_extra_cells(std::vector<Cell>& row, calc::Totals const& totals, Show
 
 std::vector<std::string> pool_remarks(Screen const& screen, int lane) {
     constexpr std::size_t most = 3;
+    if (!screen.summary.has_several_pools()) {
+        return {};
+    }
     std::vector<std::string> sentences;
     auto const pools = screen.summary.pools(lane);
     for (std::size_t i = 1; i < pools.size() && i <= most; ++i) {

@@ -87,7 +87,7 @@ class OtherLanes {
 class PlanTable {
   public:
     explicit PlanTable(Screen const& screen)
-        : screen_(screen), whole_(screen.summary.whole()),
+        : screen_(screen), weeks_(tallies(screen)), whole_(sum_of(weeks_)),
           lane_(whole_.lane()), shown_{screen.summary.unit(), whole_.has_lengths(), true, has_timed(whole_)},
           table_(head()) {}
 
@@ -95,9 +95,8 @@ class PlanTable {
         auto const lanes = calc::numbers(whole_.lanes());
         auto const& weeks = screen_.plan().weeks;
         for (plan::Index i = 0; i < weeks.size(); ++i) {
-            auto const tally = screen_.summary.week(i);
-            add_week(weeks[i], tally.swum(lane_).totals);
-            others_.add(i, tally, lane_, lanes);
+            add_week(weeks[i], weeks_[i].swum(lane_).totals);
+            others_.add(i, weeks_[i], lane_, lanes);
         }
         add_sums();
         table_.fit(1, screen_.options.width, screen_.ascii());
@@ -106,6 +105,22 @@ class PlanTable {
     }
 
   private:
+    [[nodiscard]] static std::vector<Tally> tallies(Screen const& screen) {
+        std::vector<Tally> weeks;
+        for (plan::Index i = 0; i < screen.plan().weeks.size(); ++i) {
+            weeks.push_back(screen.summary.week(i));
+        }
+        return weeks;
+    }
+
+    [[nodiscard]] static Tally sum_of(std::vector<Tally> const& weeks) {
+        Tally whole;
+        for (auto const& week : weeks) {
+            whole.add(week);
+        }
+        return whole;
+    }
+
     [[nodiscard]] std::vector<Column> head() const {
         std::vector<Column> all{{"", false}, {"", false}, {"from", false}, {"sessions"}};
         auto const figures = columns(shown_);
@@ -150,6 +165,7 @@ class PlanTable {
     }
 
     Screen const& screen_;
+    std::vector<Tally> weeks_;
     Tally whole_;
     int lane_;
     Shown shown_;
