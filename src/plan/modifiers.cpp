@@ -149,12 +149,6 @@ class Reading {
         } else {
             said_.shape = {Shape::Kind::descend, static_cast<std::uint16_t>(n.value & 0xFFFFU),
                            static_cast<std::uint16_t>(n.value >> 16)};
-            if (n.value != 0 && (said_.shape.first != 1 || said_.shape.last < 2)) {
-                work_.report.error(code::count, span_of(n),
-                                   fmt::format("descend {}-{}: a cycle goes from 1 to 2 or more",
-                                               said_.shape.first, said_.shape.last),
-                                   "descend 1-4");
-            }
         }
     }
 

@@ -4,13 +4,14 @@
 #include "plan/resolve.hpp"
 #include "support/memory_reader.hpp"
 
+#include <map>
 #include <memory>
 #include <string>
 #include <utility>
 
 namespace lengthwise::support {
 
-/// A text read as a plan, with all that the plan views. Files named by `include` stand in `reader`.
+/// A text read as a plan, with all that the plan views. Files named by `include` stand in `files`, under absolute paths; the plan is "/plan.swim".
 struct ReadPlan {
     std::shared_ptr<grammar::Bundle const> bundle;
     plan::Resolved resolved;
@@ -28,7 +29,10 @@ struct ReadPlan {
     }
 };
 
-[[nodiscard]] inline ReadPlan read_plan(std::string text, MemoryReader reader = {}) {
+[[nodiscard]] inline ReadPlan read_plan(std::string text, std::map<std::string, std::string> files = {}) {
+    MemoryReader reader;
+    reader.files = std::move(files);
+    reader.files["/plan.swim"] = text;
     auto const bundle = std::make_shared<grammar::Bundle const>(
         grammar::bundle("plan.swim", std::move(text), "/plan.swim", reader));
     return {bundle, plan::resolve(*bundle)};
