@@ -1,66 +1,17 @@
 #include "document.hpp"
 
+#include "encoding.hpp"
 #include "tokens.hpp"
 
-#include <algorithm>
-#include <fmt/format.h>
 #include <utility>
 
 namespace lengthwise::grammar {
 
 namespace {
 
-/// Where the line at `at` ends: its LF or the text's end.
-char const* line_end_of(char const* at, char const* end) {
-    return std::find(at, end, '\n');
-}
-
-bool is_statement(Word word) {
+/// The form of a line that begins with `word`.
+Form form_of(Word word) {
     switch (word) {
-    case Word::rest:
-        return false;
-    case Word::warm_up:
-    case Word::drill:
-    case Word::main:
-    case Word::cool_down:
-        return true;
-    default:
-        return is_between(word, Word::plan, Word::session);
-    }
-}
-
-} // namespace
-
-Document::Document(Source const& source)
-    : source_(source), reading_(result_.tree, source.text(), source.base()), at_(source.text().data()) {
-    auto& tree = result_.tree;
-    tree.text = source.text();
-    tree.base = source.base();
-    tree.nodes.reserve(source.text().size() / 6 + 16);
-}
-
-ParseResult Document::read() {
-    for (;;) {
-        while (at_ != reading_.end && read_line_end(at_, reading_)) {
-        }
-        if (at_ == reading_.end) {
-            break;
-        }
-        if (reading_.depth > 0) {
-            read_group_line();
-        } else {
-            read_statement();
-        }
-    }
-    if (reading_.depth > 0) {
-        close_groups();
-    }
-    close_week();
-    return std::move(result_);
-}
-
-Form Document::form_at(char const* at) {
-    switch (reading_.word(at).word) {
     case Word::plan:
         return Form::plan;
     case Word::race:
@@ -90,184 +41,203 @@ Form Document::form_at(char const* at) {
     case Word::cool_down:
     case Word::warm:
     case Word::cool:
-    case Word::swim:
         return Form::section;
     case Word::pause:
         return Form::pause;
+    case Word::lane:
+    case Word::if_:
+    case Word::use:
+        return Form::item;
     default:
-        break;
+        return Form::unknown;
     }
-    if (*skip_blanks(at) == '"') {
-        return settings_ ? Form::setting : Form::note;
-    }
-    return Form::item;
 }
 
-void Document::read_statement() {
-    auto const form = form_at(at_);
-    place(form, skip_blanks(at_));
-    read_line(form);
-    any_ = true;
-}
-
-/// Sees to it that a line of this form may stand here.
-void Document::place(Form form, char const* begin) {
-    auto const misplaced = [&](std::string_view message) {
-        error("syntax-place", begin, reading_.word(begin).end, std::string{message});
-    };
-    switch (form) {
-    case Form::plan:
-        if (any_) {
-            misplaced("\"plan\" stands first in a file");
-        }
-        break;
-    case Form::race:
-    case Form::swimmer:
-    case Form::before:
-    case Form::set:
-    case Form::include:
-        if (week_ != none || session_ != none || !settings_) {
-            misplaced("stands before the first week or session");
-        }
-        break;
-    case Form::setting:
-        if (!settings_) {
-            misplaced("stands before");
-        }
-        break;
-    case Form::week:
-        close_week();
-        settings_ = true;
-        week_ = reading_.tree.size();
-        break;
-    case Form::session:
-        close_session();
-        settings_ = true;
-        session_ = reading_.tree.size();
-        break;
-    case Form::section:
-        if (session_ == none) {
-            misplaced("belongs to a session");
-            session_ = reading_.push(Kind::session, begin, begin);
-        }
-        close_section();
-        settings_ = false;
-        section_ = reading_.tree.size();
-        break;
+/// Statements and headings: no parenthesis reaches across them.
+bool ends_groups(Word word) {
+    switch (form_of(word)) {
     case Form::pause:
     case Form::note:
     case Form::item:
-        if (section_ == none) {
-            misplaced("belongs to a section");
-            open_section(begin);
+    case Form::unknown:
+        return false;
+    case Form::setting:
+        return word != Word::rest && word != Word::threshold;
+    default:
+        return true;
+    }
+}
+
+} // namespace
+
+Document::Document(Source const& source)
+    : source_(source), reading_(result_.tree, source.text(), source.base()),
+      line_(source.text().data() + bom_bytes(source.text())), at_(line_) {
+    result_.tree.text = source.text();
+    result_.tree.base = source.base();
+}
+
+ParseResult Document::read() {
+    if (auto complaint = complain_of_file(source_.text())) {
+        report(std::move(*complaint));
+        return std::move(result_);
+    }
+    clean_ = is_clean(source_.text());
+    // Ordinary plans have a node for some eight bytes; pages never touched cost nothing.
+    result_.tree.nodes.reserve(source_.text().size() / 6 + 16);
+    read_lines();
+    if (reading_.depth + beyond_ > 0) {
+        close_groups(reading_.end);
+    }
+    close_week();
+    result_.findings.sort_by_place();
+    return std::move(result_);
+}
+
+void Document::read_lines() {
+    while (at_ != reading_.end) {
+        line_ = at_;
+        if (!clean_ && !bytes_in_order(line_)) {
+            continue;
         }
-        break;
+        at_ = skip_blanks(line_);
+        auto const* after = at_;
+        if (read_line_end(after, reading_)) {
+            if (too_long(after)) {
+                give_up(Form::note, {at_, reading_.tree.size(), reading_.depth, reading_.awaits});
+            } else {
+                at_ = after;
+            }
+        } else if (reading_.depth + beyond_ > 0) {
+            read_group_line();
+        } else {
+            read_statement();
+        }
     }
 }
 
-void Document::open_section(char const* begin) {
-    if (session_ == none) {
-        session_ = reading_.push(Kind::session, begin, begin);
+Form Document::form_here() {
+    if (is_digit(*at_) || *at_ == '(' || (*at_ == ':' && is_digit(at_[1]))) {
+        return Form::item;
     }
-    section_ = reading_.push(Kind::section, begin, begin, 0, static_cast<std::uint8_t>(Word::main));
-    settings_ = false;
+    if (*at_ == '"') {
+        return child_ == nullptr ? Form::setting : Form::note;
+    }
+    auto const& first = reading_.word(at_);
+    if (first.word != Word::swim) {
+        return form_of(first.word);
+    }
+    auto const& second = reading_.word(first.end);
+    return second.word == Word::down ? Form::section : Form::unknown;
 }
 
-void Document::close_section() {
-    if (section_ != none) {
-        reading_.close(std::exchange(section_, none));
-    }
-}
-
-void Document::close_session() {
-    close_section();
-    if (session_ != none) {
-        reading_.close(std::exchange(session_, none));
-    }
-}
-
-void Document::close_week() {
-    close_session();
-    if (week_ != none) {
-        reading_.close(std::exchange(week_, none));
-    }
-}
-
-void Document::read_line(Form form) {
+void Document::read_statement() {
+    auto const form = form_here();
     auto const* const begin = at_;
-    auto const size = reading_.tree.size();
-    top_ = size;
+    if (form == Form::unknown && is_letter(*at_) && reading_.word(at_).word == Word::none) {
+        auto const& first = reading_.word(at_);
+        auto const meant = meant_opener({first.begin, static_cast<std::size_t>(first.end - first.begin)});
+        if (meant != Word::none) {
+            return read_opener_like(meant);
+        }
+    }
+    astray_ = form != Form::unknown && !place(form);
+    read_as(form, {at_, reading_.tree.size(), 0, Awaits::item});
+    first_ = first_ == nullptr ? begin : first_;
+}
+
+/// A first word that is a slip for `word`: said once, then read as it.
+void Document::read_opener_like(Word word) {
+    Trace trace;
+    trace.miss(at_, word, word, Thing::none);
+    report(complain_of_place({Form::unknown, at_, line_end(), 0, trace}));
+    trace.take_for(at_, word);
+    reading_.trace = &trace;
+    reading_.forget();
+    auto const form = form_here();
+    astray_ = !place(form);
+    Mark const mark{at_, reading_.tree.size(), 0, Awaits::item};
+    begin_line(form, mark);
+    diagnose(form, mark, trace);
+    end_line(form);
+}
+
+void Document::read_as(Form form, Mark const& mark) {
+    if (mark.depth == 0) {
+        begin_line(form, mark);
+    }
+    auto const* after = at_;
+    if (read_form(form, after, reading_) && !too_long(after)) {
+        at_ = after;
+    } else {
+        Trace trace;
+        diagnose(form, mark, trace);
+    }
+    end_line(form);
+}
+
+void Document::begin_line(Form form, Mark const& mark) {
+    top_ = mark.size;
+    top_begin_ = mark.begin;
+    set_ = form == Form::set ? mark.size : none;
     reading_.awaits = Awaits::item;
     reading_.labelled = false;
-    set_ = form == Form::set ? size : none;
-    if (!read_form(form, at_, reading_)) {
-        diagnose(form, begin, size);
+}
+
+void Document::end_line(Form form) {
+    if (reading_.depth + beyond_ > 0) {
+        return;
     }
-    if ((form == Form::item || form == Form::set) && reading_.depth == 0) {
+    if (form == Form::item || form == Form::set || form == Form::unknown) {
         finish_item();
+    }
+    if (std::exchange(astray_, false)) {
+        reading_.drop_from(top_);
+        reading_.push(Kind::bad, top_begin_, top_begin_);
     }
 }
 
 void Document::read_group_line() {
-    if (is_statement(reading_.word(at_).word)) {
-        close_groups();
+    Mark const mark{at_, reading_.tree.size(), reading_.depth, reading_.awaits};
+    auto const form = form_here();
+    auto const& first = reading_.word(at_);
+    auto word = first.word;
+    if (form == Form::unknown && first.begin != first.end && word == Word::none) {
+        word = meant_opener({first.begin, static_cast<std::size_t>(first.end - first.begin)});
+    }
+    if (ends_groups(word) || (form == Form::section)) {
+        close_groups(at_);
         return;
     }
-    auto const* const begin = at_;
-    auto const size = reading_.tree.size();
-    auto const saved = reading_.open;
-    auto const depth = reading_.depth;
-    auto const awaits = reading_.awaits;
-    if (!read_form(Form::item, at_, reading_)) {
-        reading_.open = saved;
-        reading_.depth = depth;
-        reading_.awaits = awaits;
-        diagnose(Form::item, begin, size);
+    auto const labelled = word == Word::lane || word == Word::if_;
+    if (beyond_ > 0 || labelled || (form != Form::item && form != Form::unknown)) {
+        refuse_in_group(form, mark);
+        end_line(Form::item);
+    } else {
+        open_before_ = reading_.open;
+        read_as(form, mark);
     }
-    if (reading_.depth == 0) {
-        finish_item();
-    }
-}
-
-/// Says what is wrong with the line at `begin` and goes on behind it.
-void Document::diagnose(Form, char const* begin, std::uint32_t size) {
-    Trace trace;
-    reading_.drop_from(size);
-    auto const* const end = line_end_of(begin, reading_.end);
-    error("syntax-line", skip_blanks(begin), end, "cannot read this line");
-    give_up(begin, size);
-}
-
-void Document::give_up(char const* begin, std::uint32_t size) {
-    auto const* const end = line_end_of(begin, reading_.end);
-    reading_.drop_from(size);
-    reading_.forget();
-    reading_.push(Kind::bad, skip_blanks(begin), end);
-    at_ = end == reading_.end ? end : end + 1;
 }
 
 void Document::finish_item() {
-    if (set_ != none) {
-        reading_.close(std::exchange(set_, none));
+    if (spoiled_) {
+        spoiled_ = false;
+        auto const named_set = set_ != none && set_ + 1 < reading_.tree.size() &&
+                               reading_.tree.nodes[set_ + 1].kind == Kind::name;
+        reading_.drop_from(named_set ? set_ + 2 : top_);
+        if (named_set) { // keeps its name, so that `use` does not miss it, too
+            auto const item = reading_.push(Kind::item, top_begin_, top_begin_);
+            reading_.push(Kind::distance, top_begin_, top_begin_, 100 * number_scale,
+                          static_cast<std::uint8_t>(WrittenUnit::metres));
+            reading_.close(item);
+        } else {
+            reading_.push(Kind::bad, top_begin_, top_begin_);
+        }
     }
-}
-
-void Document::close_groups() {
-    auto const& open = reading_.open[reading_.depth - 1];
-    error("syntax-group", open.begin, open.begin + 1, "this parenthesis is not closed");
-    reading_.depth = 0;
-    reading_.drop_from(top_);
-    reading_.push(Kind::bad, open.begin, open.begin + 1);
-    finish_item();
-}
-
-void Document::error(std::string_view code, char const* from, char const* to, std::string message,
-                     std::string hint) {
-    result_.findings.add({.severity = Severity::error,
-                          .rule = code,
-                          .span = {reading_.offset(from), reading_.offset(to)},
-                          .message = std::move(message),
-                          .hint = std::move(hint)});
+    if (set_ != none && set_ < reading_.tree.size() && reading_.tree.nodes[set_].kind == Kind::set) {
+        reading_.close(set_);
+    }
+    set_ = none;
 }
 
 } // namespace lengthwise::grammar

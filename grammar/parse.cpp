@@ -279,9 +279,22 @@ constexpr auto gear = key<Word::with>() >> ((gear_first | (then<Word::pull>() >>
                                             *(comma >> gear_word<Kind::with_more>()));
 
 constexpr auto part = either<Kind::part, Kind::part_time>() >> *(stroke | mode | effort | build | note);
-constexpr auto split = container(Kind::split, key<Word::as>(), part % slash);
+/// A keyword that stands only behind one amount.
+template <Word word>
+constexpr auto single_key() {
+    return word_token<word, word>([](char const*& at, Reading& r) {
+        auto const& ahead = r.word(at);
+        if (ahead.word != word || (!r.single && !r.pass(ahead.begin, ahead.end, Fault::not_single))) {
+            return false;
+        }
+        r.opened = ahead;
+        at = ahead.end;
+        return true;
+    });
+}
+constexpr auto split = container(Kind::split, single_key<Word::as>(), part % slash);
 
-constexpr auto broken = key<Word::broken>() >>
+constexpr auto broken = single_key<Word::broken>() >>
                         then<Word::at>() >> either<Kind::broken, Kind::broken_time, From::keyword>() >>
                         key<Word::for_>() >> time<Kind::broken_for, TimeRule::with_unit>();
 
@@ -334,7 +347,7 @@ constexpr auto selector = -comma >> container(Kind::selector, selector_head,
 
 // --- items: a line is a chain of pieces ---
 
-constexpr auto item_begin = token<Thing::count>([](char const*& at, Reading& r) {
+constexpr auto begin_item = [](char const*& at, Reading& r) {
     auto const* const begin = skip_blanks(at);
     if (r.awaits == Awaits::joint) {
         return false;
@@ -349,10 +362,12 @@ constexpr auto item_begin = token<Thing::count>([](char const*& at, Reading& r) 
         r.item = r.push(Kind::item, begin, begin);
     }
     r.counted = false;
+    r.single = is_digit(*begin) || *begin == ':';
     at = begin;
     read_count(at, r);
     return true;
-});
+};
+constexpr auto item_begin = Token<Sort{Word::use, Word::use, Thing::amount}, decltype(begin_item)>{};
 constexpr auto item_end = token<Thing::none>([](char const*&, Reading& r) {
     r.close(r.item);
     r.awaits = Awaits::joint;
@@ -380,6 +395,7 @@ constexpr auto group_end = token<Thing::close>([](char const*& at, Reading& r) {
     auto const& open = r.open[--r.depth];
     r.close(open.group);
     r.item = open.item;
+    r.single = false;
     at = p + 1;
     return true;
 });
@@ -396,8 +412,15 @@ constexpr auto plus = token<Thing::plus>([](char const*& at, Reading& r) {
 constexpr auto modifiers = *modifier >> -(split >> *after_split) >> *selector;
 constexpr auto ladder =
     token<Thing::comma>([](char const*& at, Reading& r) { return !r.counted && read_comma(at, r); });
+constexpr auto step = token<Thing::amount>([](char const*& at, Reading& r) {
+    if (!read_amount(at, r, Kind::distance, Kind::time)) {
+        return false;
+    }
+    r.single = false;
+    return true;
+});
 constexpr auto use = leaf<Kind::use, Word::use>() >> name;
-constexpr auto body = (amount >> *(ladder >> amount)) | use;
+constexpr auto body = (amount >> *(ladder >> step)) | use;
 constexpr auto item = item_begin >> (group_begin | (body >> modifiers >> item_end));
 constexpr auto group = group_end >> modifiers >> item_end;
 
@@ -467,17 +490,20 @@ constexpr auto before = container(Kind::before, key<Word::before>(),
 constexpr auto include = leaf<Kind::include, Word::include>() >> name >> nl;
 constexpr auto set = leaf<Kind::set, Word::set>() >> name >> equals >> pieces;
 
-constexpr auto factor_word = token<Thing::none>([](char const*& at, Reading& r) {
-    auto const& ahead = r.word(at);
-    auto const fits =
-        is_stroke(ahead.word) || is_mode(ahead.word) || is_effort(ahead.word) || is_gear(ahead.word);
-    if (!fits) {
-        return false;
-    }
-    r.opened.word = ahead.word;
-    at = ahead.end;
-    return true;
-});
+/// The word of a factor; its leaf still begins with the keyword before it.
+template <Word low, Word high>
+constexpr auto factored() {
+    return word_token<low, high>([](char const*& at, Reading& r) {
+        auto const& ahead = r.word(at);
+        if (!is_between(ahead.word, low, high)) {
+            return false;
+        }
+        r.opened.word = ahead.word;
+        at = ahead.end;
+        return true;
+    });
+}
+constexpr auto factor_word = factored<Word::crawl, Word::sprint>() | factored<Word::fins, Word::wetsuit>();
 constexpr auto factor_percent = token<Thing::percent>([](char const*& at, Reading& r) {
     if (!read_percent(at, r, Kind::factor, r.opened.begin)) {
         return false;
@@ -558,6 +584,7 @@ bool read_form(Form form, char const*& at, Reading& reading) {
     case Form::note:
         return read_as(note_line, at, reading);
     case Form::item:
+    case Form::unknown:
         return read_as(line, at, reading);
     }
     return false;

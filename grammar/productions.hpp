@@ -22,7 +22,8 @@ enum class Form : std::uint8_t {
     section,
     pause,
     note,
-    item, ///< with its labels, or a further line of open parentheses
+    item,    ///< with its labels, or a further line of open parentheses
+    unknown, ///< begins with nothing that begins a line; read as an item, to say so
 };
 
 /// Reads one line at `at` as `form`, its end included. On success `at` is behind

@@ -84,9 +84,16 @@ class Reading {
     /// The same for what cannot be read past.
     bool refuse(char const* from, char const* to, Fault fault, std::uint64_t figure = 0) {
         if (trace != nullptr) {
-            trace->refuse(from, to, fault, figure);
+            trace->refuse({from, to, fault, figure, false});
         }
         return false;
+    }
+
+    /// Something else stands at `at`, inside of a token.
+    void miss(char const* at, Thing thing) {
+        if (trace != nullptr) {
+            trace->miss(skip_blanks(at), Word::none, Word::none, thing);
+        }
     }
 
     Tree& tree;

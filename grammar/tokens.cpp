@@ -154,8 +154,8 @@ bool scan_decimal(Reading& r, Quantity& q, char const* point) {
     }
     auto const hundredths = places == 1 ? decimals * 10 : std::min<std::uint64_t>(decimals, 99);
     auto const value = q.value + static_cast<std::uint32_t>(hundredths * number_scale / 100);
-    if (*end == '.' && is_digit(end[1]) && !r.pass(q.begin, end, Fault::number_decimal)) {
-        return false;
+    if (*end == '.' && is_digit(end[1])) {
+        return r.refuse(q.begin, end + 2, Fault::number_decimal);
     }
     if (!scan_unit(r, q, 0)) {
         return false;
@@ -425,6 +425,7 @@ bool read_lane_label(char const*& at, Reading& r) {
     }
     auto const* colon = last.end;
     if (!read_colon(colon, r)) {
+        r.miss(colon, Thing::colon);
         return false;
     }
     auto const lane = [](std::uint64_t value) {
@@ -438,27 +439,29 @@ bool read_lane_label(char const*& at, Reading& r) {
 bool read_date(char const*& at, Reading& r, Kind kind, char const* from) {
     auto const* begin = skip_blanks(at);
     auto const year = scan_digits(begin);
-    if (year.end == begin || *year.end != '-') {
+    if (year.end == begin || (*year.end != '-' && *year.end != '.' && *year.end != '/')) {
         return false;
     }
     auto const month = scan_digits(year.end + 1);
-    auto const well_formed = year.end - begin == 4 && two_digits(year.end + 1) && *month.end == '-' &&
-                             two_digits(month.end + 1) && !is_letter(month.end[3]);
-    auto const* end = well_formed ? month.end + 3 : month.end;
+    auto const well_formed = year.end - begin == 4 && *year.end == '-' && two_digits(year.end + 1) &&
+                             *month.end == '-' && two_digits(month.end + 1) && !is_letter(month.end[3]);
     if (!well_formed) {
+        auto const* end = month.end;
+        while (is_digit(*end) || is_letter(*end) || *end == '-' || *end == '.' || *end == '/') {
+            ++end;
+        }
         return r.refuse(begin, end, Fault::date_form);
+    }
+    auto const* end = month.end + 3;
+    if (year.value == 0 || month.value < 1 || month.value > 12) {
+        return r.refuse(begin, end, year.value == 0 ? Fault::date_year : Fault::date_month, month.value);
     }
     auto const day_of_month = value_of_two(month.end + 1);
     auto const leap = year.value % 4 == 0 && (year.value % 100 != 0 || year.value % 400 == 0);
     constexpr std::array<std::uint32_t, 13> days{0, 31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-    if (month.value < 1 || month.value > 12 || year.value == 0) {
-        return r.refuse(begin, end, Fault::date_month, month.value);
-    }
-    auto const longest = days[month.value] + (month.value == 2 && leap ? 1U : 0U);
-    if (day_of_month < 1 || day_of_month > longest) {
-        if (!r.pass(begin, end, Fault::date_day, longest)) {
-            return false;
-        }
+    auto const longest = days.at(month.value) + (month.value == 2 && leap ? 1U : 0U);
+    if ((day_of_month < 1 || day_of_month > longest) && !r.pass(begin, end, Fault::date_day, longest)) {
+        return false;
     }
     r.push(kind, from != nullptr ? from : begin, end,
            static_cast<std::uint32_t>(year.value * 10000 + month.value * 100) +
@@ -512,7 +515,7 @@ bool read_count(char const*& at, Reading& r) {
         return false;
     }
     if (value < 1 || value > limits::repeat) {
-        if (!r.pass(begin, end, value < 1 ? Fault::count_zero : Fault::count_large, value)) {
+        if (!r.pass(begin, x, value < 1 ? Fault::count_zero : Fault::count_large, value)) {
             return false;
         }
     }

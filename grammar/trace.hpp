@@ -40,34 +40,24 @@ enum class Thing : std::uint8_t {
     things
 };
 
-/// A value that can be read and is not one of the notation's. hints.cpp has the words.
+/// A value that can be read and is not one of the notation's. complaint_value.cpp
+/// has the words.
 enum class Fault : std::uint8_t {
     none,
-    string, ///< without its closing quote, or with an escape that there is not
+    string, ///< does not close, or a backslash escapes nothing
+    // numbers and distances
     count_zero,
     count_large,
     number_large,
     number_zero,
-    number_decimal, ///< a point in a number that is not a distance of metres
+    number_decimal, ///< two points
     decimal_places,
     decimal_unit,
     fraction_denominator,
     fraction_improper,
     fraction_unit,
-    clings, ///< a letter touches a number
-    time_no_unit,
-    time_zero,
-    time_long,
-    time_seconds, ///< 60 or more seconds (minutes) behind a colon
-    time_digits,  ///< not two digits behind a colon
-    time_decimal,
-    time_distance,    ///< a distance where a time belongs
-    distance_time,    ///< a time where a distance belongs
-    time_unit_wanted, ///< `for` takes a unit
-    slot_short,
-    range_backward,
-    range_no_unit,
-    range_clock,
+    clings,        ///< letters touch the number
+    distance_time, ///< a time where a distance belongs
     lane_range,
     lane_backward,
     week_range,
@@ -76,19 +66,31 @@ enum class Fault : std::uint8_t {
     selector_number,
     descend_from,
     descend_to,
+    // groups
+    nesting,
+    not_single, ///< `as` or `broken` behind more than one amount
+    // times and dates
+    time_no_unit,
+    time_zero,
+    time_long,
+    time_seconds, ///< 60 or more behind a colon
+    time_digits,  ///< not two digits behind a colon
+    time_decimal,
+    time_distance,    ///< a distance where a time belongs
+    time_unit_wanted, ///< a clock behind `for`
+    slot_short,
+    clock_range,
+    range_backward,
+    range_no_unit,
+    range_clock,
     date_form,
+    date_year,
     date_month,
     date_day,
-    clock_range,
-    nesting,
-    empty_group,
-    not_single_as,
-    not_single_broken,
-    ladder_counted,
 };
 
 struct Expected {
-    std::bitset<static_cast<std::size_t>(Word::count_)> words;
+    WordSet words;
     std::bitset<static_cast<std::size_t>(Thing::things)> things;
 };
 
@@ -99,6 +101,7 @@ class Trace {
         char const* end = nullptr;
         Fault fault = Fault::none;
         std::uint64_t figure = 0;
+        bool passable = false; ///< the line can be read on with some value in its place
     };
 
     /// Starts another reading of the same line.
@@ -128,12 +131,12 @@ class Trace {
                 return true;
             }
         }
-        refuse(from, to, fault, figure);
+        refuse({from, to, fault, figure, true});
         return false;
     }
-    void refuse(char const* from, char const* to, Fault fault, std::uint64_t figure) {
-        if (refusal.fault == Fault::none || from > refusal.begin) {
-            refusal = {from, to, fault, figure};
+    void refuse(Refusal const& further) {
+        if (refusal.fault == Fault::none || further.begin > refusal.begin) {
+            refusal = further;
         }
     }
     void let_pass(char const* from) { passed_.push_back(from); }

@@ -243,10 +243,18 @@ Word word_of(RaceKind kind) {
 }
 
 std::optional<std::string_view> nearest_word(std::string_view text, bool (*wanted)(Word)) {
+    WordSet set;
+    for (std::size_t i = 1; i < words; ++i) {
+        set.set(i, wanted(static_cast<Word>(i)));
+    }
+    return nearest_word(text, set);
+}
+
+std::optional<std::string_view> nearest_word(std::string_view text, WordSet const& wanted) {
     std::optional<std::string_view> best;
     int best_distance = 3;
     for (auto const& [spelled, word] : spellings) {
-        if (!wanted(word)) {
+        if (!wanted.test(static_cast<std::size_t>(word))) {
             continue;
         }
         auto const limit = std::min(reach(spelled), best_distance - 1);

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <bitset>
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -213,6 +215,8 @@ constexpr Word back_to(int value, Word first, int start) {
 /// Damerau-Levenshtein distance at most 2 (1 for words under 5 letters), ties to the
 /// earlier in the table. Nothing if none is near.
 [[nodiscard]] std::optional<std::string_view> nearest_word(std::string_view text, bool (*wanted)(Word));
+using WordSet = std::bitset<static_cast<std::size_t>(Word::count_)>;
+[[nodiscard]] std::optional<std::string_view> nearest_word(std::string_view text, WordSet const& wanted);
 
 /// Damerau-Levenshtein distance (adjacent transpositions count one), ASCII case
 /// folded, given up (limit + 1) once it passes `limit`.

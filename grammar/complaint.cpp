@@ -1,0 +1,296 @@
+#include "complaint.hpp"
+
+#include "codes.hpp"
+#include "complaint_value.hpp"
+#include "lexeme.hpp"
+
+#include <array>
+#include <fmt/format.h>
+#include <vector>
+
+namespace lengthwise::grammar {
+
+namespace {
+
+/// What a keyword takes, and an example of it.
+struct Takes {
+    Word word;
+    std::string_view what;
+    std::string_view example;
+};
+
+constexpr auto statements = std::to_array<Takes>({
+    {Word::plan, "a name in quotes", "plan \"Spring sprint\""},
+    {Word::race, "its kind or distance, then \"on\" and a date", "race \"Teapot Bay\" sprint on 2027-05-16"},
+    {Word::swimmer, "a name in quotes, then threshold, lane or distance",
+     "swimmer \"Ada\" threshold 1:50 per 100m lane 1"},
+    {Word::before, "\"longest\" and a distance", "before longest 300m week 2000m"},
+    {Word::set, "a name in quotes, \"=\" and an item", "set \"fifties\" = 4 x 50 rest 15s"},
+    {Word::include, "a file's name in quotes", "include \"drills.swim\""},
+    {Word::pool, "a length or \"open water\"", "pool 25m"},
+    {Word::threshold, "a time", "threshold 2:05 per 100m"},
+    {Word::rest, "a time", "rest 15s"},
+    {Word::factor, "a word and a percentage", "factor kick 140%"},
+    {Word::limit, "a rule and a value", "limit slot 5min"},
+    {Word::allow, "a rule, then a reason in quotes", "allow sessions \"holidays\""},
+    {Word::week, "a number", "week 2 from 2027-04-26"},
+    {Word::session, "a day, a time, a slot and a name", "session Tue 07:00 for 45min \"Longer reps\""},
+    {Word::pause, "a time", "pause 2min"},
+});
+
+constexpr auto keywords = std::to_array<Takes>({
+    {Word::rest, "a time", "rest 15s"},
+    {Word::on, "a send-off", "on 1:30"},
+    {Word::off, "a send-off", "on 1:30"},
+    {Word::at, "a percentage or a pace", "at 95% or at 1:55 per 100"},
+    {Word::hold, "a time", "hold 0:52"},
+    {Word::rpe, "a number from 1 to 10", "rpe 6"},
+    {Word::plus, "a time", "threshold plus 5s"},
+    {Word::minus, "a time", "threshold minus 5s"},
+    {Word::with, "gear", "with fins, with board, snorkel"},
+    {Word::as, "its parts", "as 25 kick / 25 crawl"},
+    {Word::broken, "\"at\" and a distance, \"for\" and a time", "broken at 250 for 15s"},
+    {Word::per, "a distance", "per 100m"},
+    {Word::for_, "a time with its unit", "for 45min"},
+    {Word::use, "a set's name in quotes", "use \"fifties\""},
+    {Word::lane, "a number", "lane 1: 4 x 50"},
+    {Word::if_, "\"time\"", "if time: 4 x 25"},
+    {Word::negative, "\"split\"", "negative split"},
+    {Word::descend, "nothing, or its cycle", "descend 1-4"},
+    {Word::every, "a number such as 3rd, then what changes", "every 3rd hard"},
+    {Word::from, "a date", "from 2027-04-26"},
+    {Word::reserve, "a distance", "reserve 20m"},
+    {Word::in, "a length or \"open water\"", "in 50m"},
+    {Word::open, "\"water\"", "open water"},
+    {Word::longest, "a distance", "longest 300m"},
+    {Word::distance, "a percentage", "distance 80%"},
+    {Word::front, "\"crawl\"", "front crawl"},
+    {Word::first, "how many, then what changes", "first 2 easy"},
+    {Word::next, "how many, then what changes", "next 2 steady"},
+    {Word::last, "how many, then what changes", "last hard"},
+    {Word::odds, "what changes", "odds easy"},
+    {Word::evens, "what changes", "evens hard"},
+});
+
+/// Those of both that take a name first.
+constexpr auto take_names = std::to_array<Takes>({
+    {Word::plan, "a name in quotes", {}},
+    {Word::race, "a name in quotes", {}},
+    {Word::swimmer, "a name in quotes", {}},
+    {Word::set, "a name in quotes", {}},
+    {Word::include, "a file's name in quotes", {}},
+    {Word::use, "a set's name in quotes", {}},
+});
+
+template <std::size_t size>
+Takes const* find(std::array<Takes, size> const& table, Word word) {
+    for (auto const& entry : table) {
+        if (word != Word::none && entry.word == word) {
+            return &entry;
+        }
+    }
+    return nullptr;
+}
+
+constexpr auto things = [] {
+    std::array<std::string_view, static_cast<std::size_t>(Thing::things)> names{};
+    auto const put = [&names](Thing thing, std::string_view name) {
+        names[static_cast<std::size_t>(thing)] = name;
+    };
+    put(Thing::amount, "an amount such as 200 or 10min");
+    put(Thing::distance, "a distance such as 25m");
+    put(Thing::time, "a time such as 1:30 or 15s");
+    put(Thing::rest, "a time such as 15s");
+    put(Thing::number, "a number");
+    put(Thing::percent, "a percentage such as 95%");
+    put(Thing::name, "a name in quotes");
+    put(Thing::note, "a note in quotes");
+    put(Thing::date, "a date such as 2027-06-13");
+    put(Thing::time_of_day, "a time of day such as 07:00");
+    put(Thing::rule, "the name of a rule");
+    put(Thing::ordinal, "a number such as 3rd");
+    put(Thing::equals, "\"=\"");
+    put(Thing::colon, "a colon");
+    return names;
+}();
+
+/// "A, B or C" of what could have stood there; nothing where that is a long list.
+std::string list_of(Expected const& expected) {
+    std::vector<std::string> names;
+    for (std::size_t i = 0; i < things.size(); ++i) {
+        if (expected.things.test(i) && !things[i].empty()) {
+            names.emplace_back(things[i]);
+        }
+    }
+    for (std::size_t i = 0; i < expected.words.size(); ++i) {
+        if (expected.words.test(i)) {
+            names.push_back(fmt::format("\"{}\"", spelling(static_cast<Word>(i))));
+        }
+    }
+    constexpr std::size_t long_list = 6;
+    if (names.empty() || names.size() > long_list) {
+        return {};
+    }
+    auto text = names.front();
+    for (std::size_t i = 1; i < names.size(); ++i) {
+        text += (i + 1 == names.size() ? " or " : ", ") + names[i];
+    }
+    return text;
+}
+
+bool begins_line(Word word) {
+    return is_between(word, Word::plan, Word::lane) || is_heading(word) || word == Word::if_ ||
+           word == Word::use || word == Word::threshold || word == Word::warm || word == Word::cool;
+}
+
+/// The place where the reading got stuck.
+struct Stop {
+    Lexeme before; ///< an `end` at the line's start
+    Lexeme here;
+    Word first = Word::none; ///< the line's first word
+};
+
+Stop stop_of(Scene const& scene) {
+    Stop stop;
+    auto const line = lex(scene.begin, scene.end);
+    stop.first = line.front().word;
+    for (auto const& lexeme : line) {
+        stop.here = lexeme;
+        if (lexeme.end > scene.trace.furthest) {
+            break;
+        }
+        stop.before = lexeme.sort == Lexeme::Sort::end ? stop.before : lexeme;
+    }
+    return stop;
+}
+
+/// What the keyword right before the stop takes.
+Takes const* takes_of(Scene const& scene, Stop const& stop) {
+    static constexpr Takes race_day{Word::on, "a date", "on 2027-06-13"};
+    if (stop.before.word == Word::on && scene.form == Form::race) {
+        return &race_day;
+    }
+    auto const begins_statement = stop.before.begin == scene.begin && scene.form != Form::item;
+    return begins_statement ? find(statements, stop.before.word) : find(keywords, stop.before.word);
+}
+
+/// An unknown word: the nearest of those that could stand there is what was meant.
+Complaint about_word(Scene const& scene, Stop const& stop) {
+    auto const written = stop.here.text();
+    Complaint c{.code = code::word, .from = stop.here.begin, .to = stop.here.end, .message = {}};
+    auto const near = nearest_word(written, scene.trace.expected.words);
+    if (near) {
+        c.message = fmt::format("no word \"{}\"; did you mean \"{}\"?", written, *near);
+        c.take_for = find_word(*near);
+        return c;
+    }
+    auto const wants_name = scene.trace.expected.things.test(static_cast<std::size_t>(Thing::name));
+    if (auto const* takes = find(take_names, stop.before.word); takes != nullptr && wants_name) {
+        c.code = code::string;
+        c.message = fmt::format("\"{}\" takes {}", spelling(takes->word), takes->what);
+        auto const run = std::string_view{stop.here.begin, scene.end};
+        c.hint = fmt::format("try: {} \"{}\"", spelling(takes->word),
+                             run.substr(0, run.find_first_of(" \t\r#\"")));
+        return c;
+    }
+    if (auto const* takes = takes_of(scene, stop)) {
+        c.code = code::line;
+        c.message = fmt::format("\"{}\" takes {}", spelling(takes->word), takes->what);
+        c.hint = fmt::format("try: {}", takes->example);
+        return c;
+    }
+    c.message = fmt::format("no word \"{}\"", written);
+    if (stop.here.begin == scene.begin) {
+        c.hint = "a line begins with an amount, a heading, or a word such as session or pause; "
+                 "notes stand in \"quotes\"";
+    } else if (auto const list = list_of(scene.trace.expected); !list.empty()) {
+        c.hint = fmt::format("here stands {}", list);
+    } else {
+        c.hint = "notes stand in \"quotes\", comments behind #";
+    }
+    return c;
+}
+
+Complaint about_line_start(Stop const& stop) {
+    Complaint c{.code = code::line, .from = stop.here.begin, .to = stop.here.end, .message = {}};
+    if (stop.here.sort == Lexeme::Sort::word) {
+        c.message = fmt::format("\"{}\" does not begin a line", stop.here.text());
+        c.hint = "an item ends at its line's end; write this behind the item above";
+    } else {
+        c.message = fmt::format("a line does not begin with \"{}\"", stop.here.text());
+        c.hint = "a line begins with an amount, a heading, or a word such as session or pause";
+    }
+    return c;
+}
+
+std::string hint_for(Scene const& scene, Stop const& stop) {
+    if (auto const list = list_of(scene.trace.expected); !list.empty()) {
+        return fmt::format("here stands {}", list);
+    }
+    if (auto const* statement = find(statements, stop.first);
+        statement != nullptr && scene.form != Form::item && scene.form != Form::section) {
+        return fmt::format("such as: {}", statement->example);
+    }
+    return "behind an amount stand stroke, effort, gear (with), rest or on";
+}
+
+} // namespace
+
+Word meant_opener(std::string_view written) {
+    auto const near = nearest_word(written, begins_line);
+    return near ? find_word(*near) : Word::none;
+}
+
+Complaint complain_of_place(Scene const& scene) {
+    auto const stop = stop_of(scene);
+    auto const& here = stop.here;
+    if (here.sort == Lexeme::Sort::string && (here.text().size() < 2 || here.text().back() != '"')) {
+        Trace quotes;
+        quotes.refuse({here.begin, here.begin + 1, Fault::string, 0, false});
+        return complain_of_value({scene.form, scene.begin, scene.end, scene.depth, quotes});
+    }
+    if (here.sort == Lexeme::Sort::word && here.word == Word::none) {
+        return about_word(scene, stop);
+    }
+    if (here.begin == scene.begin) {
+        return about_line_start(stop);
+    }
+    Complaint c{.code = code::line, .from = here.begin, .to = here.end, .message = {}};
+    if (auto const* takes = takes_of(scene, stop)) {
+        c.message = fmt::format("\"{}\" takes {}", spelling(takes->word), takes->what);
+        c.hint = fmt::format("try: {}", takes->example);
+        if (here.sort == Lexeme::Sort::end) {
+            c.from = stop.before.begin;
+            c.to = stop.before.end;
+        }
+        return c;
+    }
+    c.hint = hint_for(scene, stop);
+    if (here.sort == Lexeme::Sort::end) {
+        c.from = stop.before.begin;
+        c.to = stop.before.end;
+        c.message = "the line ends too soon";
+    } else if (here.sort == Lexeme::Sort::string) {
+        c.message = "no name or note stands here";
+    } else {
+        c.message = fmt::format("\"{}\" does not stand here", here.text());
+    }
+    return c;
+}
+
+Complaint complain(Scene const& scene) {
+    if (auto c = complain_of_character(scene)) {
+        return *c;
+    }
+    auto const& trace = scene.trace;
+    if (trace.refusal.fault != Fault::none &&
+        (trace.furthest == nullptr || trace.refusal.end >= trace.furthest)) {
+        return complain_of_value(scene);
+    }
+    if (auto c = complain_of_habit(scene)) {
+        return *c;
+    }
+    return complain_of_place(scene);
+}
+
+} // namespace lengthwise::grammar

@@ -1,0 +1,145 @@
+#include "encoding.hpp"
+
+#include "codes.hpp"
+#include "lexeme.hpp"
+#include "limits.hpp"
+
+#include <algorithm>
+#include <fmt/format.h>
+
+namespace lengthwise::grammar {
+
+namespace {
+
+constexpr char32_t bom = 0xFEFF;
+
+/// Whether a character may stand anywhere, quotes and comments included. A CR may
+/// where an LF follows.
+bool is_text(char32_t code) {
+    return code == '\t' || code == '\n' || (code >= 0x20 && code < 0x7F) || (code > 0x9F && code != bom);
+}
+
+/// Whether all of a block is printable ASCII, tabs and LFs. Written so that
+/// compilers make vector instructions of it.
+bool is_plain_block(unsigned char const* block, std::size_t size) {
+    unsigned strange = 0;
+    for (std::size_t i = 0; i < size; ++i) {
+        auto const c = block[i];
+        auto const control = static_cast<unsigned>(c < 0x20) & static_cast<unsigned>(c != '\n') &
+                             static_cast<unsigned>(c != '\t');
+        strange |= control | static_cast<unsigned>(c >= 0x7F);
+    }
+    return strange == 0;
+}
+
+/// The first place from `at` on that is no text, or the first at or behind `stop`.
+char const* first_fault(char const* at, char const* stop, char const* end) {
+    while (at < stop) {
+        auto const [code, bytes, well_formed] = decode(at, end);
+        auto const line_end = code == '\r' && at + 1 != end && at[1] == '\n';
+        if (!well_formed || (!is_text(code) && !line_end)) {
+            return at;
+        }
+        at += bytes;
+    }
+    return at;
+}
+
+std::string hex(char const* at, char const* end) {
+    std::string text;
+    for (auto const* p = at; p != end && p < at + 2; ++p) {
+        text += fmt::format("{}{:02X}", text.empty() ? "" : " ", static_cast<unsigned char>(*p));
+    }
+    return text;
+}
+
+Complaint bad_utf8(char const* at, char const* end) {
+    auto const lead = static_cast<unsigned char>(*at);
+    auto const alone = at + 1 == end || (static_cast<unsigned char>(at[1]) & 0xC0) != 0x80;
+    Complaint c{.code = code::encoding, .from = at, .to = at + 1, .message = {}, .foreign = true};
+    if (alone || lead < 0xC0) {
+        auto const windows = lead < 0xA0;
+        c.message = fmt::format("byte {} is not UTF-8; the file looks like {}", hex(at, at + 1),
+                                windows ? "Windows-1252" : "Latin-1");
+        c.hint = fmt::format("save it as UTF-8, or: iconv -f {} -t UTF-8 OLD > NEW",
+                             windows ? "WINDOWS-1252" : "ISO-8859-1");
+    } else {
+        c.message = fmt::format("the bytes {} are not UTF-8", hex(at, end));
+        c.hint = "save the file as UTF-8";
+    }
+    return c;
+}
+
+} // namespace
+
+std::size_t bom_bytes(std::string_view text) {
+    return text.starts_with("\xEF\xBB\xBF") ? 3 : 0;
+}
+
+bool is_clean(std::string_view text) {
+    constexpr std::size_t block = 64;
+    auto const* const end = text.data() + text.size();
+    auto const* at = text.data() + bom_bytes(text);
+    while (at < end) {
+        auto const size = std::min(block, static_cast<std::size_t>(end - at));
+        if (is_plain_block(reinterpret_cast<unsigned char const*>(at), size)) {
+            at += size;
+            continue;
+        }
+        auto const* const stop = at + size;
+        at = first_fault(at, stop, end);
+        if (at < stop) {
+            return false;
+        }
+    }
+    return true;
+}
+
+std::optional<Complaint> complain_of_file(std::string_view text) {
+    auto const* const at = text.data();
+    if (text.size() > limits::file_bytes) {
+        return Complaint{
+            code::limit, at, at,
+            fmt::format("the file has {} bytes, the limit is {} (256 MiB)", text.size(), limits::file_bytes),
+            "split the plan, or include parts of it"};
+    }
+    if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) {
+        return Complaint{code::encoding, at, at + 2, "the file is UTF-16", "save it as UTF-8"};
+    }
+    auto const* const end = at + text.size();
+    auto const* const cr = std::find(at, end, '\r');
+    if (cr != end && std::find(at, end, '\n') == end) {
+        return Complaint{code::encoding, cr, cr + 1, "the file's lines end in CR alone",
+                         "save it with LF or CRLF line ends"};
+    }
+    return std::nullopt;
+}
+
+std::optional<Complaint> complain_of_bytes(char const* begin, char const* end) {
+    auto const* const stop = end != begin && end[-1] == '\r' && *end == '\n' ? end - 1 : end;
+    auto const* const at = first_fault(begin, stop, stop);
+    if (at >= stop) {
+        return std::nullopt;
+    }
+    auto const [code, bytes, well_formed] = decode(at, stop);
+    if (!well_formed) {
+        return bad_utf8(at, stop);
+    }
+    Complaint c{code::encoding, at, at + bytes, {}};
+    if (code == 0) {
+        c.message = "a NUL byte";
+        c.hint = "delete it; was this file cut off or is it no text?";
+    } else if (code == '\r') {
+        c.message = "a CR without an LF";
+        c.hint = "save the file with LF or CRLF line ends";
+    } else if (code == bom) {
+        c.message = "a byte order mark (U+FEFF) inside the file";
+        c.hint = "delete it; it may only be the file's first character";
+    } else {
+        c.message = fmt::format("the control character U+{:04X}", static_cast<std::uint32_t>(code));
+        c.hint = "delete it; of those only tab and line ends may stand in a file";
+    }
+    return c;
+}
+
+} // namespace lengthwise::grammar
