@@ -30,8 +30,7 @@ class Reader {
     struct Refusal {
         std::string reason; ///< "is a directory", "no such file", …: fits behind the file's name
     };
-    /// The whole of a regular file, within `limit` bytes. A text with a line over
-    /// limits::line_bytes may end in the middle of it: the parser stops there too.
+    /// The whole of a regular file, within `limit` bytes and limits::line_bytes a line.
     [[nodiscard]] virtual std::variant<Text, Refusal> read(std::string const& path, std::uint64_t limit) = 0;
 
     /// Where a file really lies.

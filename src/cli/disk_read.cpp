@@ -7,11 +7,11 @@
 #include <array>
 #include <cerrno>
 #include <cstdlib>
-#include <cstring>
 #include <filesystem>
 #include <fmt/core.h>
 #include <memory>
 #include <system_error>
+#include <utility>
 
 #include <fcntl.h>
 #include <poll.h>
@@ -24,54 +24,43 @@ namespace {
 using Text = grammar::Reader::Text;
 using Refusal = grammar::Reader::Refusal;
 
-/// Not longer than a line may be: then only the first and the last line end of a block
-/// have to be looked for.
+/// Not longer than a line may be: then only the first line end of a block can end a line
+/// that is too long.
 constexpr std::size_t block_bytes = limits::line_bytes;
 
-/// A CR before the line end does not count, so one byte more may stand before it.
-constexpr std::size_t longest_line = limits::line_bytes + 1;
-
-/// Counts the bytes of the line in hand over blocks.
+/// Watches a growing text for a line over the limit.
 class LineWatch {
   public:
-    /// True as long as no line has passed the limit.
-    [[nodiscard]] bool passes(char const* block, std::size_t size) {
-        auto const* const first = static_cast<char const*>(std::memchr(block, '\n', size));
-        if (first == nullptr) {
-            line_ += size;
-            return line_ <= longest_line;
+    /// True as long as there is none. `text` has grown from `grown` on, by a block at most.
+    [[nodiscard]] bool passes(std::string_view text, std::size_t grown) {
+        auto const end = text.find('\n', grown);
+        if (end == std::string_view::npos) {
+            return text.size() - start_ <= limits::line_bytes + 1; // the last may be the CR of CR LF
         }
-        if (line_ + static_cast<std::size_t>(first - block) > longest_line) {
-            line_ += size; // the place of the line's end does not matter any more
+        if (!fits(text.substr(start_, end - start_))) {
             return false;
         }
-        auto const* last = block + size;
-        while (last[-1] != '\n') {
-            --last;
-        }
-        line_ = static_cast<std::size_t>(block + size - last);
+        start_ = text.rfind('\n') + 1;
         return true;
     }
 
-    /// Bytes since the last line end before the limit was passed.
-    [[nodiscard]] std::size_t line() const { return line_; }
+    /// The same for the last line of the whole text.
+    [[nodiscard]] bool passes_at_end(std::string_view text) const {
+        return text.size() - start_ <= limits::line_bytes;
+    }
+
+    /// Number of the line in hand.
+    [[nodiscard]] std::ptrdiff_t line(std::string_view text) const {
+        return std::ranges::count(text.substr(0, start_), '\n') + 1;
+    }
 
   private:
-    std::size_t line_ = 0;
-};
+    [[nodiscard]] static bool fits(std::string_view line) {
+        return line.size() - (line.ends_with('\r') ? 1 : 0) <= limits::line_bytes;
+    }
 
-/// Cuts a line that is too long shortly behind the limit, between two characters.
-void cut(std::string& text, std::size_t line) {
-    auto const start = text.size() - line;
-    text.resize(std::min(text.size(), start + longest_line + 8));
-    auto const last = [&] { return static_cast<unsigned char>(text.back()); };
-    for (int i = 0; i < 3 && (last() & 0xC0U) == 0x80U; ++i) {
-        text.pop_back();
-    }
-    if (last() >= 0xC0U) {
-        text.pop_back();
-    }
-}
+    std::size_t start_ = 0; ///< of the line in hand
+};
 
 /// One read; waits where standard input would rather have us come back later.
 ssize_t read_block(int fd, char* block, std::size_t size) {
@@ -87,9 +76,14 @@ ssize_t read_block(int fd, char* block, std::size_t size) {
     }
 }
 
+Refusal too_long(LineWatch const& watch, std::string_view text) {
+    return {fmt::format("line {} has more than {} bytes, the most there may be", watch.line(text),
+                        limits::line_bytes)};
+}
+
 /// `expected` bytes lie ahead, as far as the system knows.
 std::variant<Text, Refusal> read_all(int fd, std::uint64_t expected, std::uint64_t limit) {
-    Text text;
+    std::string text;
     LineWatch watch;
     auto const block = std::make_unique<std::array<char, block_bytes>>();
     for (;;) {
@@ -98,19 +92,22 @@ std::variant<Text, Refusal> read_all(int fd, std::uint64_t expected, std::uint64
             return Refusal{words_of(errno)};
         }
         if (got == 0) {
-            return text;
+            break;
         }
-        auto const size = static_cast<std::size_t>(got);
-        text.bytes.append(block->data(), size);
-        if (!watch.passes(block->data(), size)) {
-            cut(text.bytes, watch.line());
-            return text;
+        auto const grown = text.size();
+        text.append(block->data(), static_cast<std::size_t>(got));
+        if (!watch.passes(text, grown)) {
+            return too_long(watch, text);
         }
-        if (text.bytes.size() > limit) {
+        if (text.size() > limit) {
             return Refusal{fmt::format("has more than {} bytes, the most there may be", limit)};
         }
-        text.bytes.reserve(expected); // only now: what has no line ends has been left by here
+        text.reserve(expected); // only now: what has no line ends has been left by here
     }
+    if (!watch.passes_at_end(text)) {
+        return too_long(watch, text);
+    }
+    return Text{std::move(text)};
 }
 
 /// A socket cannot be opened at all: say what it is, not what the system calls that.

@@ -33,9 +33,9 @@ class Files : public grammar::Reader {
 };
 
 /// The real one. Reads regular files only; what else has a name is refused after an open
-/// that does not wait (a pipe without a writer would). Gives up on a line as soon as it
-/// passes limits::line_bytes and returns the text up to there, so that a file of 2 GB
-/// without a line end costs nothing; the parser's finding then names the line.
+/// that does not wait (a pipe without a writer would). Gives up on a file as soon as a line
+/// passes limits::line_bytes, so that 2 GB without a line end cost nothing. That is a refusal
+/// with the line's number: a text that was cut must never pass for a whole one.
 ///
 /// Writes beside the target, into a file that only the owner may read, then flushes it to
 /// the disk and renames it. A link stays, the file it stands for is replaced; that file's

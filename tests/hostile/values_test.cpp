@@ -120,7 +120,7 @@ TEST_CASE("hostile: times", "[hostile]") {
 
 TEST_CASE("hostile: groups, splits and selectors", "[hostile]") {
     survive(wrong_lines({
-        "100 as 25 kick",
+        "100 as 30 kick",
         "100 as 30 kick / 30 crawl",
         "100 as 25/75",
         "100 as 0 / 100",

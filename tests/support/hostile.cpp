@@ -56,6 +56,10 @@ void judge(Input const& input, std::string const& command, Ending const& ending)
     if (input.fit == Fit::finding) {
         CHECK(ending.code == 1);
     }
+    if (input.fit == Fit::unread) {
+        CHECK(ending.code == 2);
+        CHECK(ending.err.starts_with("lengthwise: cannot read input.swim: "));
+    }
     if (ending.code == 1) {
         has_place(ending);
     }

@@ -10,6 +10,7 @@ namespace hostile {
 enum class Fit {
     fine,    ///< it is a plan all the same: exit code 0
     finding, ///< an error of the text: exit code 1, with its place
+    unread,  ///< left while it was read: exit code 2
     either   ///< the notation may go one way or the other; it must not fall
 };
 
