@@ -2,6 +2,7 @@
 
 #include "report/deck_lines.hpp"
 #include "report/deck_table.hpp"
+#include "report/fold_set.hpp"
 #include "report/width.hpp"
 #include "units/spell.hpp"
 
@@ -160,38 +161,59 @@ class DeckWriter {
         for (auto const& note : notes) {
             line(note);
         }
-        if (deck_.move && deck_.move->from != deck_.pool) {
+        if (deck_.move && (deck_.move->from != deck_.pool || deck_.move->percent != 100)) {
             text_.append("\n");
             moved(*deck_.move);
         }
     }
 
     void moved(DeckMove const& move) {
-        auto const here = spell::distance(deck_.pool.length, deck_.pool.unit, style_.ascii);
         if (!move.changed.empty()) {
-            line("* made to fit lengths of " + here + "; written" + of_old_pool(move.from) + ":");
+            line("* made to fit " + fit_to(move) + "; written" + of_old_pool(move.from) + ":");
             for (auto const& before : move.changed) {
                 was(before);
             }
         }
         if (move.changed.empty() || move.from.unit != deck_.pool.unit) {
             line((move.changed.empty() ? "every row reads" : "rows without * read") +
-                 std::string{" as before, in "} + (deck_.pool.unit == Unit::yard ? "yards" : "metres"));
+                 std::string{" as before, in "} + unit_word());
         }
-        if (move.times_stay) {
-            line("send-offs and times to hold stay as written: look at them");
-        }
+        times(move.changed);
     }
 
     /// A line as it was written, its number in front.
     void was(DeckBefore const& before) {
-        auto const number = before.number > 0 ? std::to_string(before.number) : "";
-        auto const left = pad_right(number, 2) + "  ";
-        auto text = fold(before.set, style_.width - left.size(), 2);
-        for (auto at = text.find('\n'); at != std::string::npos; at = text.find('\n', at + 1)) {
-            text.insert(at + 1, left.size(), ' ');
+        auto left = pad_right(number(before), 2) + "  ";
+        for (auto const& part : fold_set(before.set, style_.width - left.size())) {
+            text_.append(std::exchange(left, std::string(left.size(), ' '))).append(part).append("\n");
         }
-        text_.append(left).append(text).append("\n");
+    }
+
+    /// How fast is too fast is for the coach to say.
+    void times(std::vector<DeckBefore> const& changed) {
+        std::vector<std::string> rows;
+        for (auto const& before : changed) {
+            if (before.times_stay) {
+                rows.push_back(before.number > 0 ? number(before) : "if time");
+            }
+        }
+        if (!rows.empty()) {
+            line("send-offs and times to hold stay as written, look at " + joined(rows, ", "));
+        }
+    }
+
+    [[nodiscard]] std::string unit_word() const { return deck_.pool.unit == Unit::yard ? "yards" : "metres"; }
+
+    static std::string number(DeckBefore const& before) {
+        return before.number > 0 ? std::to_string(before.number) : "";
+    }
+
+    [[nodiscard]] std::string fit_to(DeckMove const& move) const {
+        std::string const share = move.percent == 100 ? "" : std::to_string(move.percent) + " %, in ";
+        auto const& pool = deck_.pool;
+        return share + (pool.has_length()
+                            ? "lengths of " + spell::distance(pool.length, pool.unit, style_.ascii)
+                            : "whole " + unit_word());
     }
 
     [[nodiscard]] std::string of_old_pool(Pool const& pool) const {

@@ -158,7 +158,7 @@ class DeckMaker {
         deck_.race = plan_.race;
         deck_.rest = rest_from_settings(plan_, session_);
         if (tailored_ != nullptr) {
-            deck_.move = DeckMove{whole_.pool_of(written_), {}, tailored_->times_stay};
+            deck_.move = DeckMove{whole_.pool_of(written_), tailored_->percent, {}};
         }
         head();
         lanes();
@@ -249,11 +249,13 @@ class DeckMaker {
         if (tailored_ == nullptr) {
             return;
         }
-        auto const& changed = tailored_->changed;
-        row.changed = std::binary_search(changed.begin(), changed.end(), index);
+        auto const among = [&](std::vector<Index> const& lines) {
+            return std::binary_search(lines.begin(), lines.end(), index);
+        };
+        row.changed = among(tailored_->changed);
         if (row.changed) {
-            deck_.move->changed.push_back(
-                {row.number, written_speller_.spell(whole_.items[index], row.swum.size() > 1)});
+            deck_.move->changed.push_back({row.number, among(tailored_->timed),
+                                           written_speller_.spell(whole_.items[index], row.swum.size() > 1)});
         }
     }
 

@@ -57,15 +57,16 @@ struct DeckLane {
 
 /// A line as the file has it, under a row that changed.
 struct DeckBefore {
-    int number = 0; ///< 0: of an optional line
+    int number = 0;          ///< 0: of an optional line
+    bool times_stay = false; ///< it has a send-off, or a time to hold, for what it was
     std::string set{};
 };
 
-/// What was done to make the session fit another pool.
+/// What was done to make the session fit.
 struct DeckMove {
-    Pool from{};
+    Pool from{};                 ///< the pool it was written for
+    std::uint32_t percent = 100; ///< of each rep
     std::vector<DeckBefore> changed{};
-    bool times_stay = false;
 };
 
 struct Deck {

@@ -1,6 +1,7 @@
 #include "tailor/pool.hpp"
 
-#include "tailor/amounts.hpp"
+#include "tailor/reading.hpp"
+#include "tailor/terms.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -11,49 +12,15 @@ namespace {
 using plan::Index;
 using plan::Item;
 using plan::Plan;
-using plan::Run;
 using plan::Terms;
 using plan::WrittenUnit;
-
-/// An amount as it is read: a figure and what it counts.
-struct Reading {
-    Distance amount;
-    WrittenUnit unit = WrittenUnit::bare;
-};
-
-bool same_reading(Reading const& was, Reading const& now, Fit const& fit) {
-    if (was.unit != now.unit) {
-        return false;
-    }
-    switch (was.unit) {
-    case WrittenUnit::bare:
-        return was.amount * one(fit.to.unit).units() == now.amount * one(fit.from.unit).units();
-    case WrittenUnit::lengths:
-        return Distance::whole(was.amount, fit.from.length) == Distance::whole(now.amount, fit.to.length);
-    default:
-        return was.amount == now.amount;
-    }
-}
-
-/// How today's amount is written: as before where that can be, else in the new pool's own terms.
-WrittenUnit unit_today(WrittenUnit was, Distance now, Pool const& pool) {
-    auto const own = pool.unit == Unit::yard ? WrittenUnit::yards : WrittenUnit::metres;
-    bool const walls = pool.has_length() && Distance::divides(pool.length, now);
-    if (was == own) {
-        return own;
-    }
-    if (walls && (was == WrittenUnit::lengths || !Distance::divides(one(pool.unit), now))) {
-        return WrittenUnit::lengths;
-    }
-    return WrittenUnit::bare;
-}
 
 /// Changes the session's items in place. What several places share is reached once: it reads
 /// the same from each of them, for they are swum in one pool.
 class Fitter {
   public:
     Fitter(Tailored& result, Fit const& fit)
-        : result_(result), plan_(result.plan), fit_(fit), seen_(plan_.items.size(), Seen::not_yet),
+        : result_(result), plan_(result.plan), fit_(fit), seen_(plan_.items.size(), Change::unknown),
           set_bodies_(plan_.sets.size(), plan::no_index) {}
 
     void session() {
@@ -61,51 +28,64 @@ class Fitter {
         for (auto i = sections.first; i < sections.end(); ++i) {
             auto const items = plan::items_from(plan_, plan_.sections[i].body);
             for (auto item = items.begin(); item != items.end(); ++item) {
-                if (changes(item.index())) {
-                    result_.changed.push_back(item.index());
-                }
+                note(item.index(), change_of(item.index()));
             }
         }
         keep_used_sets();
     }
 
   private:
-    enum class Seen : std::uint8_t { not_yet, same, changed };
+    /// What becomes of an item and all inside it.
+    enum class Change : std::uint8_t { unknown, none, figures, figures_under_a_time };
 
-    /// Fits an item and all inside it; true when something in it reads otherwise.
-    bool changes(Index index) {
-        if (seen_[index] == Seen::not_yet) {
-            auto& item = plan_.items[index];
-            bool const other = item.is_leaf() ? leaf(item) : item.is_swum() && rounds(item);
-            seen_[index] = other ? Seen::changed : Seen::same;
-            result_.times_stay |= other && has_times(plan_.terms[item.terms]);
+    void note(Index line, Change change) {
+        if (change >= Change::figures) {
+            result_.changed.push_back(line);
         }
-        return seen_[index] == Seen::changed;
+        if (change == Change::figures_under_a_time) {
+            result_.timed.push_back(line);
+        }
     }
 
-    bool rounds(Item const& item) {
-        bool other = body(item, item.body);
+    /// Fits an item and all inside it, once.
+    Change change_of(Index index) {
+        if (seen_[index] == Change::unknown) {
+            auto& item = plan_.items[index];
+            auto change = Change::none;
+            if (item.is_leaf()) {
+                change = leaf(item) ? Change::figures : Change::none;
+            } else if (item.is_swum()) {
+                change = rounds(item);
+            }
+            bool const under_a_time = change != Change::none && has_times(plan_.terms[item.terms]);
+            seen_[index] = under_a_time ? Change::figures_under_a_time : change;
+        }
+        return seen_[index];
+    }
+
+    Change rounds(Item const& item) {
+        auto change = body(item, item.body);
         auto const selections = plan_.terms[item.terms].selections;
         for (auto i = selections.first; i < selections.end(); ++i) {
             if (plan_.selections[i].body != plan::no_index) {
-                other |= body(item, plan_.selections[i].body);
+                change = std::max(change, body(item, plan_.selections[i].body));
             }
         }
-        return other;
+        return change;
     }
 
-    bool body(Item const& item, Index first) {
+    Change body(Item const& item, Index first) {
         if (item.kind == Item::Kind::use) {
             auto& of_set = set_bodies_[static_cast<Index>(item.amount)];
             of_set = of_set == plan::no_index ? first : of_set;
-            return changes(first);
+            return change_of(first);
         }
-        bool other = false;
+        auto change = Change::none;
         auto const items = plan::items_from(plan_, first);
         for (auto inner = items.begin(); inner != items.end(); ++inner) {
-            other |= changes(inner.index());
+            change = std::max(change, change_of(inner.index()));
         }
-        return other;
+        return change;
     }
 
     bool leaf(Item& item) {
@@ -121,10 +101,10 @@ class Fitter {
 
     bool reps(Item& item) {
         Reading const was{item.distance(), item.unit};
-        auto const now = today(was);
+        auto const now = rep_today(was, fit_);
         item.set(now.amount);
         item.unit = now.unit;
-        bool const inside = terms(item.terms, was.amount, now.amount);
+        bool const inside = fit_terms(plan_, item.terms, was.amount, now.amount, fit_);
         return inside || !same_reading(was, now, fit_);
     }
 
@@ -134,7 +114,7 @@ class Fitter {
         bool by_length = false;
         for (Index i = item.body; i < item.body + item.count; ++i) {
             Reading const was{Distance::units(plan_.rungs[i]), plan_.rung_units[i]};
-            rungs.push_back(today(was));
+            rungs.push_back(rep_today(was, fit_));
             by_length |= rungs.back().unit == WrittenUnit::lengths;
         }
         auto const first = static_cast<Index>(plan_.rungs.size());
@@ -148,74 +128,6 @@ class Fitter {
         }
         item.body = first;
         return other;
-    }
-
-    [[nodiscard]] Reading today(Reading const& was) const {
-        auto const amount = rep(was.amount, fit_);
-        return {amount, unit_today(was.unit, amount, fit_.to)};
-    }
-
-    /// Gives `index` terms of its own when a split, a break or a selector's has to follow the rep.
-    bool terms(Index& index, Distance was, Distance now) {
-        Terms terms_today = plan_.terms[index];
-        bool other = split(terms_today, was, now);
-        other |= pieces(terms_today, was, now);
-        auto const selections = terms_today.selections;
-        if (!selections.empty()) {
-            auto const first = static_cast<Index>(plan_.selections.size());
-            for (auto i = selections.first; i < selections.end(); ++i) {
-                auto selection = plan_.selections[i];
-                other |= terms(selection.terms, was, now);
-                plan_.selections.push_back(selection);
-            }
-            terms_today.selections = {first, selections.count};
-        }
-        index = static_cast<Index>(plan_.terms.size());
-        plan_.terms.push_back(terms_today);
-        return other;
-    }
-
-    bool split(Terms& of, Distance was, Distance now) {
-        auto const run = of.parts;
-        if (run.empty()) {
-            return false;
-        }
-        std::vector<Distance> written;
-        for (auto i = run.first; i < run.end(); ++i) {
-            written.push_back(Distance::units(plan_.parts[i].amount));
-        }
-        auto const dealt = parts(written, was, now, fit_);
-        of.parts = {static_cast<Index>(plan_.parts.size()), dealt ? run.count : 0};
-        if (!dealt) {
-            return true;
-        }
-        bool other = false;
-        for (Index i = 0; i < run.count; ++i) {
-            auto part = plan_.parts[run.first + i];
-            Reading const before{written[i], part.unit};
-            Reading const after{(*dealt)[i], unit_today(part.unit, (*dealt)[i], fit_.to)};
-            part.amount = after.amount.units();
-            part.unit = after.unit;
-            other |= !same_reading(before, after, fit_);
-            plan_.parts.push_back(part);
-        }
-        return other;
-    }
-
-    bool pieces(Terms& of, Distance was, Distance now) {
-        if (of.broken.piece == 0) {
-            return false;
-        }
-        Reading const before{Distance::units(of.broken.piece), of.broken.unit};
-        auto const length = piece(before.amount, was, now, fit_);
-        if (!length) {
-            of.broken = {};
-            return true;
-        }
-        Reading const after{*length, unit_today(before.unit, *length, fit_.to)};
-        of.broken.piece = after.amount.units();
-        of.broken.unit = after.unit;
-        return !same_reading(before, after, fit_);
     }
 
     [[nodiscard]] bool has_times(Terms const& of) const {
@@ -243,7 +155,7 @@ class Fitter {
         }
         for (std::size_t i = 0; i < seen_.size(); ++i) {
             auto& item = plan_.items[i];
-            if (seen_[i] != Seen::not_yet && item.kind == Item::Kind::use) {
+            if (seen_[i] != Change::unknown && item.kind == Item::Kind::use) {
                 item.amount = static_cast<std::uint32_t>(places[item.amount]);
             }
         }
@@ -253,7 +165,7 @@ class Fitter {
     Tailored& result_;
     Plan& plan_;
     Fit const& fit_;
-    std::vector<Seen> seen_;        ///< beside Plan::items
+    std::vector<Change> seen_;      ///< beside Plan::items
     std::vector<Index> set_bodies_; ///< beside Plan::sets: their reading in this session
 };
 
@@ -286,7 +198,7 @@ void move_to(Plan& plan, Pool const& pool) {
 } // namespace
 
 Tailored fit(Plan const& plan, Index session, Wanted const& wanted) {
-    Tailored result{plan, {}, false};
+    Tailored result{plan, {}, wanted.percent, {}};
     auto const from = plan.pool_of(plan.sessions[session]);
     Fit const fit{from, wanted.pool.value_or(from), wanted.percent,
                   plan.race ? plan.race->distance : Distance{}};

@@ -7,8 +7,8 @@
 #include <optional>
 #include <vector>
 
-/// A session made to fit today: another pool, one swimmer's share. docs/notation.md
-/// has no word of this; a plan stays as it was written.
+/// A session made to fit today: another pool, one swimmer's share. The plan itself stays as
+/// it was written.
 namespace lengthwise::tailor {
 
 /// What is asked for; nothing asked leaves everything as it is.
@@ -21,7 +21,8 @@ struct Tailored {
     plan::Plan plan;                  ///< the session alone, in its week; its index is 0
     std::vector<plan::Index> changed; ///< its lines that read otherwise now, ascending; an item has the
                                       ///< same index in both plans, so what it was stands in the other
-    bool times_stay = false;          ///< one of them has a send-off, or a time to hold, for what it was
+    std::uint32_t percent = 100;      ///< of each rep, as asked
+    std::vector<plan::Index> timed;   ///< those of them that keep a send-off, or a time to hold
 
     [[nodiscard]] plan::Session const& session() const { return plan.sessions.front(); }
 };
