@@ -172,7 +172,7 @@ void judge_swimmer(Inquiry& inquiry, plan::Swimmer const& swimmer, int lowest, A
 
 void judge_without_race(Inquiry& inquiry) {
     if (!inquiry.plan.sessions.empty()) {
-        inquiry.note(inquiry.plan.sessions.front().span, "no race is named, so none is measured against",
+        inquiry.note(inquiry.plan.sessions.front().span, "no race is named, so nothing is measured against one",
                      "before the first week or session: race \"Where\" sprint on 2027-06-13");
     }
 }

@@ -32,7 +32,7 @@ class Reader {
 
     void files(Words& to) {
         files_ = app_.add_option("files");
-        files_->type_size(1)->expected(-1);
+        files_->type_size(1)->expected(CLI::detail::expected_max_vector_size);
         to_ = &to;
     }
     void flag(char const* name, bool& to) { app_.add_flag(name, to); }
@@ -57,8 +57,10 @@ class Reader {
         if (help_) {
             return Answer{std::string{help_of(command_)}};
         }
-        if (auto const left = app_.remaining(); !left.empty()) {
-            return unknown(left.front());
+        for (auto const& left : app_.remaining()) {
+            if (left != "--") { // which CLI11 heeds and counts among what it does not know
+                return unknown(left);
+            }
         }
         for (auto const& value : values_) {
             if (value.option->count() > 0 && !value.take(value.option->results().back())) {

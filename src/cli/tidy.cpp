@@ -40,6 +40,34 @@ std::string would_be(grammar::UntidyLine const& line) {
     return line.would_be->find('\n') == std::string::npos ? shown : shown + " (and more lines)";
 }
 
+struct Change {
+    std::uint32_t line;
+    std::string is;
+    std::string would_be;
+};
+
+/// Both texts share what the line number leaves; one that is short leaves its share to the other.
+std::string table_of(std::vector<Change> const& changes, Console const& console) {
+    constexpr std::size_t taken = 8; // the number, and two blanks before each text
+    auto const room = console.width - taken;
+    std::size_t is = 0;
+    std::size_t would_be = 0;
+    for (auto const& change : changes) {
+        is = std::max(is, report::cells(change.is));
+        would_be = std::max(would_be, report::cells(change.would_be));
+    }
+    auto const left = std::max(room / 2, room - std::min(would_be, room));
+    auto const right = room - std::min(left, is);
+    report::Table table{
+        {{.head = "line"}, {.head = "is", .figures = false}, {.head = "would be", .figures = false}}};
+    for (auto const& change : changes) {
+        table.row({{.text = std::to_string(change.line)},
+                   {.text = report::cut(change.is, left, console.ascii)},
+                   {.text = report::cut(change.would_be, right, console.ascii)}});
+    }
+    return table.text(console.out_paint);
+}
+
 constexpr std::size_t most_rows = 50;
 
 /// Old and new side by side.
@@ -48,18 +76,13 @@ std::string changes_text(Loaded const& loaded, Console const& console) {
     if (lines.empty()) {
         return fmt::format("{}: only line ends are not tidy\n", report::visible(loaded.name));
     }
-    report::Table table{
-        {{.head = "line"}, {.head = "is", .figures = false}, {.head = "would be", .figures = false}}};
+    std::vector<Change> changes;
     for (std::size_t i = 0; i < std::min(lines.size(), most_rows); ++i) {
-        table.row({{.text = std::to_string(lines[i].line)},
-                   {.text = without_indent(lines[i].is)},
-                   {.text = would_be(lines[i])}});
+        changes.push_back({lines[i].line, without_indent(lines[i].is), would_be(lines[i])});
     }
-    table.fit(1, console.width, console.ascii);
-    table.fit(2, console.width, console.ascii);
     auto text =
         fmt::format("{}: {} {} not tidy; the sums stay as they are\n\n{}", report::visible(loaded.name),
-                    lines.size(), lines.size() == 1 ? "line is" : "lines are", table.text(console.out_paint));
+                    lines.size(), lines.size() == 1 ? "line is" : "lines are", table_of(changes, console));
     if (lines.size() > most_rows) {
         text += fmt::format("and {} more\n", lines.size() - most_rows);
     }

@@ -43,11 +43,8 @@ std::vector<check::SwumWeek> weeks_of(plan::Plan const& plan) {
     return check::swum_weeks(plan, sums);
 }
 
-/// Of the race; without one of the pool that is named first.
+/// Of the pool that is named first.
 Unit unit_of(plan::Plan const& plan) {
-    if (plan.race) {
-        return plan.race->unit;
-    }
     return plan.sessions.empty() ? Unit::metre : plan.pool_of(plan.sessions.front()).unit;
 }
 
@@ -127,7 +124,11 @@ class Ramp {
             cells.push_back(longest.zero() ? Cell{.text = "-"} : figure(longest));
         }
         if (plan_.race) {
-            cells.push_back(figure(plan_.race->distance));
+            // A race in metres stays so in a pool of yards, with its unit.
+            auto const& race = *plan_.race;
+            cells.push_back(race.unit == unit_of(plan_)
+                                ? figure(race.distance)
+                                : Cell{.text = spell::distance(race.distance, race.unit, ascii_)});
         }
         return cells;
     }
