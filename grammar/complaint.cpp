@@ -167,7 +167,7 @@ Stop stop_of(Scene const& scene) {
 /// What the keyword right before the stop takes.
 Takes const* takes_of(Scene const& scene, Stop const& stop) {
     static constexpr Takes race_day{Word::on, "a date", "on 2027-06-13"};
-    if (stop.before.word == Word::on && scene.form == Form::race) {
+    if (stop.before.word == Word::on && stop.first == Word::race) {
         return &race_day;
     }
     auto const begins_statement = stop.before.begin == scene.begin && scene.form != Form::item;

@@ -194,13 +194,18 @@ Complaint complain_of_value(Scene const& scene) {
         c.message = fmt::format("lane {} runs backward", v.text);
         c.hint = "the lower lane first, such as lane 1-3";
         break;
+    case Fault::label_twice:
+        c.code = code::line;
+        c.message = fmt::format("a second label \"{}\"", v.text.substr(0, v.text.find(':') + 1));
+        c.hint = "a line has one lane label and one \"if time:\"; lanes in a row are lane 1-3:";
+        break;
     case Fault::week_range:
         describe_bounds(c, v, "week", "weeks are 1 to 999");
         break;
     case Fault::rpe_range:
         describe_bounds(c, v, "rpe", "it runs from 1 to 10");
         break;
-    case Fault::breaths_zero:
+    case Fault::breaths_range:
         describe_bounds(c, v, "breaths", "1 to 9999");
         break;
     case Fault::selector_number:

@@ -15,15 +15,11 @@ Form form_of(Word word) {
     case Word::plan:
         return Form::plan;
     case Word::race:
-        return Form::race;
     case Word::swimmer:
-        return Form::swimmer;
     case Word::before:
-        return Form::before;
     case Word::set:
-        return Form::set;
     case Word::include:
-        return Form::include;
+        return Form::head;
     case Word::pool:
     case Word::threshold:
     case Word::rest:
@@ -100,7 +96,11 @@ void Document::read_lines() {
         if (!clean_ && !bytes_in_order(line_)) {
             continue;
         }
-        at_ = skip_blanks(line_);
+        at_ = skip_indentation(line_, reading_.end);
+        if (is_digit(*at_) && section_ != none && reading_.depth + beyond_ == 0) { // most lines
+            read_as(Form::item, {at_, reading_.tree.size(), 0, Awaits::item});
+            continue;
+        }
         auto const* after = at_;
         if (read_line_end(after, reading_)) {
             if (too_long(after)) {
@@ -179,7 +179,7 @@ void Document::read_as(Form form, Mark const& mark) {
 void Document::begin_line(Form form, Mark const& mark) {
     top_ = mark.size;
     top_begin_ = mark.begin;
-    set_ = form == Form::set ? mark.size : none;
+    set_ = form == Form::head && reading_.word(mark.begin).word == Word::set ? mark.size : none;
     reading_.awaits = Awaits::item;
     reading_.labelled = false;
 }
@@ -188,7 +188,7 @@ void Document::end_line(Form form) {
     if (reading_.depth + beyond_ > 0) {
         return;
     }
-    if (form == Form::item || form == Form::set || form == Form::unknown) {
+    if (form == Form::item || form == Form::unknown || set_ != none) {
         finish_item();
     }
     if (std::exchange(astray_, false)) {

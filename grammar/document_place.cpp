@@ -25,11 +25,7 @@ bool Document::place(Form form) {
                              "the first line");
         }
         return true;
-    case Form::race:
-    case Form::swimmer:
-    case Form::before:
-    case Form::set:
-    case Form::include:
+    case Form::head:
         return place_head();
     case Form::setting:
         return place_setting();

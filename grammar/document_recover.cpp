@@ -127,11 +127,14 @@ void Document::give_up(Form form, Mark const& mark) {
         keep_scope(form, mark);
         break;
     case Form::item:
-    case Form::set:
     case Form::unknown:
         spoil_item(form, mark);
         return;
     default:
+        if (set_ != none) {
+            spoil_item(form, mark);
+            return;
+        }
         reading_.drop_from(mark.size);
         break;
     }
@@ -166,7 +169,7 @@ void Document::spoil_item(Form form, Mark const& mark) {
     auto const* const end = line_end();
     auto const& nodes = reading_.tree.nodes;
     auto const named =
-        form == Form::set && nodes.size() > mark.size + 1 && nodes[mark.size + 1].kind == Kind::name;
+        mark.size == set_ && nodes.size() > mark.size + 1 && nodes[mark.size + 1].kind == Kind::name;
     reading_.drop_from(mark.size + (named ? 2 : 0));
     reading_.depth = mark.depth;
     if (mark.depth > 0) {
@@ -185,11 +188,11 @@ void Document::spoil_item(Form form, Mark const& mark) {
 void Document::follow_brackets(char const* begin, char const* end) {
     auto quotes_close = true;
     auto const step = [&](char const* at) {
-        auto const* const closed = *at == '"' && quotes_close ? scan_string(at) : nullptr;
+        auto const* const closed = *at == '"' && quotes_close ? scan_string(at, end) : nullptr;
         return closed != nullptr ? closed : at + 1;
     };
     for (auto const* at = begin; at < end && *at != '#'; at = step(at)) {
-        quotes_close = quotes_close && (*at != '"' || scan_string(at) != nullptr);
+        quotes_close = quotes_close && (*at != '"' || scan_string(at, end) != nullptr);
     }
     for (auto const* at = begin; at < end && *at != '#'; at = step(at)) {
         if (*at == '(') {

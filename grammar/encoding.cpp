@@ -106,10 +106,8 @@ std::optional<Complaint> complain_of_file(std::string_view text) {
     if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) {
         return Complaint{code::encoding, at, at + 2, "the file is UTF-16", "save it as UTF-8"};
     }
-    auto const* const end = at + text.size();
-    auto const* const cr = std::find(at, end, '\r');
-    if (cr != end && std::find(at, end, '\n') == end) {
-        return Complaint{code::encoding, cr, cr + 1, "the file's lines end in CR alone",
+    if (auto const cr = text.find('\n') == text.npos ? text.find('\r') : text.npos; cr != text.npos) {
+        return Complaint{code::encoding, at + cr, at + cr + 1, "the file's lines end in CR alone",
                          "save it with LF or CRLF line ends"};
     }
     return std::nullopt;

@@ -40,7 +40,7 @@ Lexeme lexeme_at(char const* at, char const* end) {
         return figure_at(at);
     }
     if (*at == '"') {
-        auto const* const closed = scan_string(at);
+        auto const* const closed = scan_string(at, end);
         return {Lexeme::Sort::string, at, closed != nullptr ? closed : end, Word::none};
     }
     auto const character = decode(at, end);

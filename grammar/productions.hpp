@@ -11,11 +11,7 @@ namespace lengthwise::grammar {
 /// What a line can be, by its first token.
 enum class Form : std::uint8_t {
     plan,
-    race,
-    swimmer,
-    before,
-    set,
-    include,
+    head, ///< race, swimmer, before, set, include
     setting,
     week,
     session,

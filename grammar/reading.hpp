@@ -11,9 +11,23 @@
 #include <string_view>
 
 /// What the productions of parse.cpp share while they read: the tree under
-/// construction, one word of look-ahead, the open parentheses, and, when a line is
-/// read again to say what is wrong with it, a trace.
+/// construction, one word and one number of look-ahead, the open parentheses, and,
+/// when a line is read again to say what is wrong with it, a trace.
 namespace lengthwise::grammar {
+
+/// A word behind blanks. `end` is `begin` where no letter stands there.
+struct Ahead {
+    char const* begin = nullptr;
+    char const* end = nullptr;
+    Word word = Word::none;
+};
+
+/// Digits behind blanks; `end` is `begin` where none stand there.
+struct Figure {
+    char const* begin = nullptr;
+    char const* end = nullptr;
+    std::uint64_t value = 0;
+};
 
 /// A parenthesis that waits for its partner.
 struct Open {
@@ -29,32 +43,33 @@ enum class Awaits : std::uint8_t {
     either, ///< at a line's start in a group, an item above: all of these
 };
 
-struct Ahead {
-    char const* begin = nullptr;
-    char const* end = nullptr; ///< `begin` where no letter stands there
-    Word word = Word::none;
-};
-
 class Reading {
   public:
     Reading(Tree& result, std::string_view text, std::uint32_t base)
         : tree(result), begin(text.data()), end(text.data() + text.size()), base_(base) {}
 
-    // --- places ---
     [[nodiscard]] std::uint32_t offset(char const* at) const {
         return base_ + static_cast<std::uint32_t>(at - begin);
     }
 
-    // --- words ---
-    /// The word behind the blanks at `at`. Reads it once, however often it is asked for.
+    // --- look-ahead: a word and a number are read once, however often they are asked for ---
     [[nodiscard]] Ahead const& word(char const* at) {
-        if (at != asked_at_) {
-            look(at);
+        if (at != word_asked_at_) {
+            look_for_word(at);
         }
-        return ahead_;
+        return word_;
     }
-    /// Forgets the look-ahead; its meaning has changed.
-    void forget() { asked_at_ = nullptr; }
+    [[nodiscard]] Figure const& figure(char const* at) {
+        if (at != figure_asked_at_) {
+            figure_asked_at_ = at;
+            auto const* const from = skip_blanks(at);
+            auto const [value, to] = scan_digits(from);
+            figure_ = {from, to, value};
+        }
+        return figure_;
+    }
+    /// Forgets a look-ahead whose meaning has changed.
+    void forget() { word_asked_at_ = nullptr; }
 
     // --- nodes ---
     std::uint32_t push(Kind kind, char const* from, char const* to, std::uint32_t value = 0,
@@ -67,13 +82,14 @@ class Reading {
     }
     /// Ends a container: all nodes behind it are its own.
     void close(std::uint32_t container) { tree.nodes[container].value = tree.size(); }
+    void drop_from(std::uint32_t size) { tree.nodes.resize(size); }
+
     /// A comment; one that was read before, on a way that led nowhere, is known.
     void add_comment(char const* from, char const* to) {
         if (tree.comments.empty() || tree.comments.back().begin < offset(from)) {
             tree.comments.push_back({offset(from), offset(to)});
         }
     }
-    void drop_from(std::uint32_t size) { tree.nodes.resize(size); }
 
     // --- what is wrong ---
     /// Whether a value that the notation does not have may pass: never at first; once
@@ -88,7 +104,6 @@ class Reading {
         }
         return false;
     }
-
     /// Something else stands at `at`, inside of a token.
     void miss(char const* at, Thing thing) {
         if (trace != nullptr) {
@@ -111,26 +126,28 @@ class Reading {
     std::array<Open, limits::nesting> open{};
 
   private:
-    void look(char const* at) {
-        asked_at_ = at;
+    void look_for_word(char const* at) {
+        word_asked_at_ = at;
         auto const* const from = skip_blanks(at);
-        ahead_ = {from, from, Word::none};
+        word_ = {from, from, Word::none};
         if (!is_letter(*from)) {
             return;
         }
         auto const letters = scan_letters(from, end);
-        ahead_.end = letters.end;
+        word_.end = letters.end;
         if (!letters.is_long && !clings_to_word(*letters.end)) [[likely]] {
-            ahead_.word = lengthwise::detail::find_key(letters.key);
+            word_.word = lengthwise::detail::find_key(letters.key);
         }
         if (trace != nullptr) {
-            ahead_.word = trace->meant(from, ahead_.word);
+            word_.word = trace->meant(from, word_.word);
         }
     }
 
     std::uint32_t base_;
-    char const* asked_at_ = nullptr;
-    Ahead ahead_;
+    char const* word_asked_at_ = nullptr;
+    char const* figure_asked_at_ = nullptr;
+    Ahead word_;
+    Figure figure_;
 };
 
 } // namespace lengthwise::grammar

@@ -74,21 +74,6 @@ struct Digits {
     return {value, at};
 }
 
-/// The byte after the closing quote of the STRING that begins at `at`, or nothing
-/// where its line ends first.
-[[nodiscard]] inline char const* scan_string(char const* at) {
-    for (++at;; ++at) {
-        if (*at == '"') {
-            return at + 1;
-        }
-        if (*at == '\\' && (at[1] == '"' || at[1] == '\\')) {
-            ++at;
-        } else if (*at == '\\' || *at == '\n' || *at == '\0') {
-            return nullptr;
-        }
-    }
-}
-
 /// A word as the look-up wants it.
 struct Letters {
     lengthwise::detail::WordKey key; ///< of no word where `is_long`
@@ -109,6 +94,13 @@ namespace detail {
         }
     }
     return bytes;
+}
+
+/// The high bit of every byte that is `c`; bits above the lowest of them may lie.
+[[nodiscard]] inline std::uint64_t bytes_equal(std::uint64_t bytes, char c) {
+    constexpr std::uint64_t every = 0x0101010101010101;
+    auto const differing = bytes ^ (every * static_cast<unsigned char>(c));
+    return (differing - every) & ~differing & (every * 0x80);
 }
 
 /// Folds the letters at the front of eight bytes and clears what follows them.
@@ -146,6 +138,49 @@ namespace detail {
 }
 
 } // namespace detail
+
+/// Skips the blanks that a line begins with, which are many.
+[[nodiscard]] inline char const* skip_indentation(char const* at, char const* end) {
+    while (end - at >= 8) {
+        constexpr std::uint64_t blanks = 0x2020202020202020;
+        auto const others = detail::load_eight(at) ^ blanks;
+        if (others != 0) {
+            return skip_blanks(at + std::countr_zero(others) / 8);
+        }
+        at += 8;
+    }
+    return skip_blanks(at);
+}
+
+/// The byte after the closing quote of the STRING that begins at `at`, or nothing
+/// where its line ends first or a backslash escapes nothing.
+[[nodiscard]] inline char const* scan_string(char const* at, char const* end) {
+    for (++at;;) {
+        while (end - at >= 8) {
+            auto const bytes = detail::load_eight(at);
+            auto const stops = detail::bytes_equal(bytes, '"') | detail::bytes_equal(bytes, '\\') |
+                               detail::bytes_equal(bytes, '\n');
+            if (stops != 0) {
+                at += std::countr_zero(stops) / 8;
+                break;
+            }
+            at += 8;
+        }
+        if (at == end || *at == '\n') {
+            return nullptr;
+        }
+        if (*at == '"') {
+            return at + 1;
+        }
+        if (*at == '\\') {
+            if (at[1] != '"' && at[1] != '\\') {
+                return nullptr;
+            }
+            ++at;
+        }
+        ++at;
+    }
+}
 
 /// The word at `at`, which is a letter; the text ends at `end`.
 [[nodiscard]] inline Letters scan_letters(char const* at, char const* end) {

@@ -7,17 +7,11 @@ namespace lengthwise::grammar {
 
 namespace {
 
-constexpr std::uint64_t largest_number = 7'000'000;
-constexpr std::uint64_t second = 1000;
-constexpr std::uint64_t minute = 60 * second;
-constexpr std::uint64_t hour = 60 * minute;
-constexpr std::uint64_t day = 24 * hour;
-
-std::uint8_t written(WrittenUnit unit) {
-    return static_cast<std::uint8_t>(unit);
-}
-std::uint8_t written(WrittenTime form) {
-    return static_cast<std::uint8_t>(form);
+/// Whether the item being read bears a label of this kind already.
+bool has_label(Reading const& r, Kind kind) {
+    auto const& nodes = r.tree.nodes;
+    return std::any_of(nodes.begin() + r.item + 1, nodes.end(),
+                       [&](Node const& n) { return n.kind == kind; });
 }
 
 bool two_digits(char const* at) {
@@ -25,17 +19,6 @@ bool two_digits(char const* at) {
 }
 std::uint32_t value_of_two(char const* at) {
     return static_cast<std::uint32_t>((at[0] - '0') * 10 + (at[1] - '0'));
-}
-
-/// Ends a time of `value` ms, within a day.
-bool finish_time(Reading& r, Quantity& q, std::uint64_t value, WrittenTime form) {
-    if (value > day && !r.pass(q.begin, q.end, Fault::time_long, value)) {
-        return false;
-    }
-    q.is_time = true;
-    q.value = static_cast<std::uint32_t>(std::min(value, day));
-    q.detail = written(form);
-    return true;
 }
 
 /// Tenths to thousandths behind the seconds of a clock.
@@ -81,39 +64,10 @@ bool scan_clock(Reading& r, Quantity& q, std::uint64_t first, char const* colon)
     if (is_letter(*at) && !r.pass(q.begin, at + 1, Fault::clings)) {
         return false;
     }
-    ms += count == 2 ? parts[0] * minute + parts[1] * second
-                     : std::min(parts[0], std::uint64_t{100}) * hour + parts[1] * minute + parts[2] * second;
+    ms += count == 2 ? parts[0] * minute_ms + parts[1] * second_ms
+                     : std::min(parts[0], std::uint64_t{100}) * hour_ms + parts[1] * minute_ms +
+                           parts[2] * second_ms;
     return finish_time(r, q, ms, count == 2 ? WrittenTime::clock : WrittenTime::long_clock);
-}
-
-/// Behind the digits of a whole number: its unit, if there is one.
-bool scan_unit(Reading& r, Quantity& q, std::uint64_t value) {
-    auto const& unit = r.word(q.end);
-    auto const whole = std::min(value, largest_number);
-    switch (unit.word) {
-    case Word::metres:
-    case Word::yards:
-    case Word::lengths:
-        q.detail = static_cast<std::uint8_t>(static_cast<int>(unit.word) - static_cast<int>(Word::metres) +
-                                             static_cast<int>(WrittenUnit::metres));
-        break;
-    case Word::seconds:
-        q.end = unit.end;
-        return finish_time(r, q, whole * second, WrittenTime::seconds);
-    case Word::minutes:
-        q.end = unit.end;
-        return finish_time(r, q, whole * minute, WrittenTime::minutes);
-    case Word::hours:
-        q.end = unit.end;
-        return finish_time(r, q, whole * hour, WrittenTime::hours);
-    default:
-        if (is_letter(*q.end)) {
-            return r.refuse(q.begin, unit.end, Fault::clings);
-        }
-        return true;
-    }
-    q.end = unit.end;
-    return true;
 }
 
 /// `33 1/3`: `numerator` stands behind a blank, a slash and a digit touch its end.
@@ -172,16 +126,6 @@ bool scan_decimal(Reading& r, Quantity& q, char const* point) {
     return true;
 }
 
-bool append(char const*& at, Reading& r, Kind kind, Quantity const& q, char const* from) {
-    r.push(kind, from != nullptr ? from : q.begin, q.end, q.value, q.detail);
-    at = q.end;
-    return true;
-}
-
-bool above_zero(Reading& r, Quantity const& q) {
-    return q.value != 0 || r.pass(q.begin, q.end, q.is_time ? Fault::time_zero : Fault::number_zero);
-}
-
 /// Whether a time may stand where `rule` holds. Once its error is out, a number
 /// without a unit goes on as the time that was most likely meant.
 bool obeys(Reading& r, Quantity& q, TimeRule rule) {
@@ -194,7 +138,8 @@ bool obeys(Reading& r, Quantity& q, TimeRule rule) {
             return false;
         }
         auto const is_slot = rule == TimeRule::slot;
-        return finish_time(r, q, std::clamp<std::uint64_t>(number, 1, 1440) * (is_slot ? minute : second),
+        return finish_time(r, q,
+                           std::clamp<std::uint64_t>(number, 1, 1440) * (is_slot ? minute_ms : second_ms),
                            is_slot ? WrittenTime::minutes : WrittenTime::seconds);
     }
     auto const is_clock =
@@ -206,7 +151,7 @@ bool obeys(Reading& r, Quantity& q, TimeRule rule) {
         return !is_clock || r.pass(q.begin, q.end, Fault::time_unit_wanted, q.value);
     case TimeRule::slot:
         return (!is_clock || r.pass(q.begin, q.end, Fault::time_unit_wanted, q.value)) &&
-               (q.value >= minute || r.pass(q.begin, q.end, Fault::slot_short, q.value));
+               (q.value >= minute_ms || r.pass(q.begin, q.end, Fault::slot_short, q.value));
     case TimeRule::may_be_zero:
         break;
     }
@@ -215,35 +160,36 @@ bool obeys(Reading& r, Quantity& q, TimeRule rule) {
 
 } // namespace
 
-bool scan_quantity(char const* at, Reading& r, Quantity& q) {
-    q = {};
-    q.begin = skip_blanks(at);
-    if (*q.begin == ':' && is_digit(q.begin[1])) {
-        return scan_clock(r, q, 0, q.begin);
+bool scan_rare_quantity(Reading& r, Quantity& q, Figure const& figure) {
+    if (*figure.end == ':' && is_digit(figure.end[1])) {
+        return scan_clock(r, q, figure.value, figure.end);
     }
-    auto const [value, end] = scan_digits(q.begin);
-    if (end == q.begin) {
+    if (figure.begin == figure.end) {
         return false;
     }
-    if (*end == ':' && is_digit(end[1])) {
-        return scan_clock(r, q, value, end);
-    }
-    q.end = end;
-    if (value > largest_number && !r.pass(q.begin, end, Fault::number_large, value)) {
+    if (figure.value > largest_number && !r.pass(figure.begin, figure.end, Fault::number_large)) {
         return false;
     }
-    q.value = static_cast<std::uint32_t>(std::min(value, largest_number)) * number_scale;
-    if (*end == '.' && is_digit(end[1])) {
-        return scan_decimal(r, q, end);
+    q.value = static_cast<std::uint32_t>(std::min(figure.value, largest_number)) * number_scale;
+    if (*figure.end == '.' && is_digit(figure.end[1])) {
+        return scan_decimal(r, q, figure.end);
     }
-    auto const& next = r.word(end);
-    if (next.begin != end && is_digit(*next.begin)) {
+    auto const& next = r.word(figure.end);
+    if (next.begin != figure.end && is_digit(*next.begin)) {
         auto const above = scan_digits(next.begin);
         if (*above.end == '/' && is_digit(above.end[1])) {
             return scan_fraction(r, q, next.begin, above);
         }
     }
-    return scan_unit(r, q, value);
+    return scan_unit(r, q, figure.value);
+}
+
+bool refuse_clinging(Reading& r, Quantity const& q, Ahead const& letters) {
+    return r.refuse(q.begin, letters.end, Fault::clings);
+}
+
+bool long_time(Reading& r, Quantity const& q, std::uint64_t ms) {
+    return r.pass(q.begin, q.end, Fault::time_long, ms);
 }
 
 bool read_time(char const*& at, Reading& r, Kind kind, TimeRule rule, char const* from) {
@@ -255,11 +201,6 @@ bool read_distance(char const*& at, Reading& r, Kind kind, char const* from) {
     Quantity q;
     return scan_quantity(at, r, q) && (!q.is_time || r.refuse(q.begin, q.end, Fault::distance_time)) &&
            above_zero(r, q) && append(at, r, kind, q, from);
-}
-
-bool read_amount(char const*& at, Reading& r, Kind distance, Kind time, char const* from) {
-    Quantity q;
-    return scan_quantity(at, r, q) && above_zero(r, q) && append(at, r, q.is_time ? time : distance, q, from);
 }
 
 bool read_rest(char const*& at, Reading& r, Kind first, char const* from) {
@@ -280,9 +221,9 @@ bool read_rest(char const*& at, Reading& r, Kind first, char const* from) {
             return r.refuse(low.begin, high.end, Fault::range_clock);
         }
         low.value /= number_scale;
-        auto const unit = high.detail == written(WrittenTime::seconds)   ? second
-                          : high.detail == written(WrittenTime::minutes) ? minute
-                                                                         : hour;
+        auto const unit = high.detail == written(WrittenTime::seconds)   ? second_ms
+                          : high.detail == written(WrittenTime::minutes) ? minute_ms
+                                                                         : hour_ms;
         if (low.value * unit > high.value && !r.pass(low.begin, high.end, Fault::range_backward)) {
             return false;
         }
@@ -290,7 +231,7 @@ bool read_rest(char const*& at, Reading& r, Kind first, char const* from) {
     } else if (low.value > high.value && !r.pass(low.begin, high.end, Fault::range_backward)) {
         return false;
     }
-    return append(at, r, first, low, from) && append(at, r, Kind::rest_to, high, nullptr);
+    return append(at, r, first, low, from) && append(at, r, Kind::rest_to, high);
 }
 
 bool read_limit_value(char const*& at, Reading& r) {
@@ -316,7 +257,7 @@ bool read_limit_value(char const*& at, Reading& r) {
         at = q.end;
         return true;
     }
-    return append(at, r, Kind::limit_distance, q, nullptr);
+    return append(at, r, Kind::limit_distance, q);
 }
 
 bool read_number(char const*& at, Reading& r, Kind kind, std::uint32_t low, std::uint32_t high, Fault fault,
@@ -383,9 +324,9 @@ bool read_descend_range(char const*& at, Reading& r) {
     if (low_end == begin || *dash != '-') {
         return false;
     }
-    auto const* second_begin = skip_blanks(dash + 1);
-    auto const [high, end] = scan_digits(second_begin);
-    if (end == second_begin) {
+    auto const* high_begin = skip_blanks(dash + 1);
+    auto const [high, end] = scan_digits(high_begin);
+    if (end == high_begin) {
         return false;
     }
     if (low != 1 && !r.pass(begin, end, Fault::descend_from, low)) {
@@ -424,14 +365,30 @@ bool read_lane_label(char const*& at, Reading& r) {
         }
     }
     auto const* colon = last.end;
-    if (!read_colon(colon, r)) {
+    if (!read_colon(colon)) {
         r.miss(colon, Thing::colon);
         return false;
     }
     auto const lane = [](std::uint64_t value) {
         return static_cast<std::uint32_t>(std::min<std::uint64_t>(value, limits::lanes));
     };
+    if (has_label(r, Kind::lane_label) && !r.pass(r.opened.begin, colon, Fault::label_twice)) {
+        return false;
+    }
     r.push(Kind::lane_label, r.opened.begin, colon, lane(first.value) | lane(last.value) << 16);
+    at = colon;
+    return true;
+}
+
+bool read_if_time_label(char const*& at, Reading& r) {
+    auto const* colon = at;
+    if (!read_colon(colon)) {
+        return false;
+    }
+    if (has_label(r, Kind::if_time) && !r.pass(r.opened.begin, colon, Fault::label_twice)) {
+        return false;
+    }
+    r.push(Kind::if_time, r.opened.begin, colon);
     at = colon;
     return true;
 }
@@ -500,79 +457,8 @@ bool read_rule_name(char const*& at, Reading& r) {
     return true;
 }
 
-bool read_count(char const*& at, Reading& r) {
-    auto const* begin = skip_blanks(at);
-    auto const [value, end] = scan_digits(begin);
-    if (end == begin) {
-        return false;
-    }
-    auto const* x = skip_blanks(end);
-    if ((*x | 0x20) == 'x' && !is_letter(x[1])) {
-        ++x;
-    } else if (x[0] == '\xC3' && x[1] == '\x97' && !is_letter(x[2])) { // the multiplication sign
-        x += 2;
-    } else {
-        return false;
-    }
-    if (value < 1 || value > limits::repeat) {
-        if (!r.pass(begin, x, value < 1 ? Fault::count_zero : Fault::count_large, value)) {
-            return false;
-        }
-    }
-    r.tree.nodes[r.item].length =
-        static_cast<std::uint16_t>(std::clamp<std::uint64_t>(value, 1, limits::repeat));
-    r.counted = true;
-    at = x;
-    return true;
-}
-
-bool read_comma(char const*& at, Reading&) {
-    auto const* comma = skip_blanks(at);
-    if (*comma != ',' || !is_blank(comma[1])) {
-        return false;
-    }
-    at = comma + 1;
-    return true;
-}
-
-bool read_slash(char const*& at, Reading&) {
-    auto const* slash = skip_blanks(at);
-    if (slash == at || *slash != '/' || !is_blank(slash[1])) {
-        return false;
-    }
-    at = slash + 1;
-    return true;
-}
-
-bool read_colon(char const*& at, Reading&) {
-    auto const* colon = skip_blanks(at);
-    if (*colon != ':' || !is_blank(colon[1])) {
-        return false;
-    }
-    at = colon + 1;
-    return true;
-}
-
-bool read_line_end(char const*& at, Reading& r) {
-    auto const* p = skip_blanks(at);
-    if (*p == '#') {
-        auto const* const from = p;
-        while (*p != '\n' && p != r.end) {
-            ++p;
-        }
-        r.add_comment(from, p[-1] == '\r' ? p - 1 : p);
-    } else if (*p == '\r' && p[1] == '\n') {
-        ++p;
-    }
-    if (*p == '\n') {
-        at = p + 1;
-        return true;
-    }
-    if (p == r.end) {
-        at = p;
-        return true;
-    }
-    return false;
+bool wrong_count(Reading& r, Figure const& figure, char const* to) {
+    return r.pass(figure.begin, to, figure.value < 1 ? Fault::count_zero : Fault::count_large);
 }
 
 } // namespace lengthwise::grammar

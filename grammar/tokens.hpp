@@ -19,7 +19,86 @@ struct Quantity {
     [[nodiscard]] bool is_bare() const { return !is_time && detail == 0; }
     [[nodiscard]] bool is_whole() const { return value % number_scale == 0; }
 };
-[[nodiscard]] bool scan_quantity(char const* at, Reading& r, Quantity& quantity);
+
+inline constexpr std::uint64_t largest_number = 7'000'000;
+inline constexpr std::uint64_t second_ms = 1000;
+inline constexpr std::uint64_t minute_ms = 60 * second_ms;
+inline constexpr std::uint64_t hour_ms = 60 * minute_ms;
+inline constexpr std::uint64_t day_ms = 24 * hour_ms;
+
+[[nodiscard]] constexpr std::uint8_t written(WrittenUnit unit) {
+    return static_cast<std::uint8_t>(unit);
+}
+[[nodiscard]] constexpr std::uint8_t written(WrittenTime form) {
+    return static_cast<std::uint8_t>(form);
+}
+
+// The rare halves of what follows: clocks, points, fractions, large numbers, faults.
+[[nodiscard]] bool scan_rare_quantity(Reading& r, Quantity& q, Figure const& figure);
+[[nodiscard]] bool refuse_clinging(Reading& r, Quantity const& q, Ahead const& letters);
+[[nodiscard]] bool long_time(Reading& r, Quantity const& q, std::uint64_t ms);
+[[nodiscard]] bool wrong_count(Reading& r, Figure const& figure, char const* to);
+
+/// Ends a time of `ms`, within a day.
+[[nodiscard]] inline bool finish_time(Reading& r, Quantity& q, std::uint64_t ms, WrittenTime form) {
+    if (ms > day_ms && !long_time(r, q, ms)) {
+        return false;
+    }
+    q.is_time = true;
+    q.value = static_cast<std::uint32_t>(ms < day_ms ? ms : day_ms);
+    q.detail = written(form);
+    return true;
+}
+
+/// Behind the digits of a whole number: its unit, if there is one.
+[[nodiscard]] inline bool scan_unit(Reading& r, Quantity& q, std::uint64_t value) {
+    auto const& unit = r.word(q.end);
+    if (!is_between(unit.word, Word::metres, Word::hours)) {
+        return !is_letter(*q.end) || refuse_clinging(r, q, unit);
+    }
+    q.end = unit.end;
+    if (unit.word <= Word::lengths) {
+        q.detail = static_cast<std::uint8_t>(static_cast<int>(unit.word) - static_cast<int>(Word::metres) +
+                                             static_cast<int>(WrittenUnit::metres));
+        return true;
+    }
+    auto const scale = unit.word == Word::seconds   ? second_ms
+                       : unit.word == Word::minutes ? minute_ms
+                                                    : hour_ms;
+    auto const form = static_cast<int>(unit.word) - static_cast<int>(Word::seconds) +
+                      static_cast<int>(WrittenTime::seconds);
+    return finish_time(r, q, (value < largest_number ? value : largest_number) * scale,
+                       static_cast<WrittenTime>(form));
+}
+
+/// A number with its unit or a time, whatever it is for.
+[[nodiscard]] inline bool scan_quantity(char const* at, Reading& r, Quantity& q) {
+    auto const& figure = r.figure(at);
+    q = {figure.begin, figure.end};
+    auto const next = *figure.end;
+    if (figure.begin == figure.end || figure.value > largest_number || next == ':' || next == '.' ||
+        is_digit(*r.word(figure.end).begin)) {
+        return scan_rare_quantity(r, q, figure);
+    }
+    q.value = static_cast<std::uint32_t>(figure.value) * number_scale;
+    return scan_unit(r, q, figure.value);
+}
+
+inline bool append(char const*& at, Reading& r, Kind kind, Quantity const& q, char const* from = nullptr) {
+    r.push(kind, from != nullptr ? from : q.begin, q.end, q.value, q.detail);
+    at = q.end;
+    return true;
+}
+
+[[nodiscard]] inline bool above_zero(Reading& r, Quantity const& q) {
+    return q.value != 0 || r.pass(q.begin, q.end, q.is_time ? Fault::time_zero : Fault::number_zero);
+}
+
+/// `distance` or `time`, whichever stands there.
+inline bool read_amount(char const*& at, Reading& r, Kind distance, Kind time, char const* from = nullptr) {
+    Quantity q;
+    return scan_quantity(at, r, q) && above_zero(r, q) && append(at, r, q.is_time ? time : distance, q, from);
+}
 
 /// What a time may be at its place.
 enum class TimeRule : std::uint8_t {
@@ -30,8 +109,6 @@ enum class TimeRule : std::uint8_t {
 };
 bool read_time(char const*& at, Reading& r, Kind kind, TimeRule rule, char const* from = nullptr);
 bool read_distance(char const*& at, Reading& r, Kind kind, char const* from = nullptr);
-/// `distance` or `time`, whichever stands there.
-bool read_amount(char const*& at, Reading& r, Kind distance, Kind time, char const* from = nullptr);
 /// A time or a range of times; `first` and Kind::rest_to.
 bool read_rest(char const*& at, Reading& r, Kind first, char const* from);
 /// NUM behind a limit's name, PERCENT, a distance, a time or a range.
@@ -44,21 +121,91 @@ bool read_percent(char const*& at, Reading& r, Kind kind, char const* from = nul
 bool read_ordinal(char const*& at, Reading& r, Kind kind);
 /// `1-4` behind `descend`, already pushed as the last node.
 bool read_descend_range(char const*& at, Reading& r);
-/// `lane 1-4:` behind `lane`.
+/// `lane 1-4:` behind `lane`, and `:` behind `if time`; once an item.
 bool read_lane_label(char const*& at, Reading& r);
+bool read_if_time_label(char const*& at, Reading& r);
 bool read_date(char const*& at, Reading& r, Kind kind, char const* from = nullptr);
 bool read_time_of_day(char const*& at, Reading& r);
 bool read_rule_name(char const*& at, Reading& r);
 
 /// NUM X before an item's body; sets the open item's count.
-bool read_count(char const*& at, Reading& r);
+inline bool read_count(char const*& at, Reading& r) {
+    auto const& figure = r.figure(at);
+    if (figure.begin == figure.end) {
+        return false;
+    }
+    auto const* x = skip_blanks(figure.end);
+    if ((*x | 0x20) == 'x' && !is_letter(x[1])) {
+        ++x;
+    } else if (x[0] == '\xC3' && x[1] == '\x97' && !is_letter(x[2])) { // the multiplication sign
+        x += 2;
+    } else {
+        return false;
+    }
+    auto count = figure.value;
+    if (count - 1 >= limits::repeat) {
+        if (!wrong_count(r, figure, x)) {
+            return false;
+        }
+        count = 1;
+    }
+    r.tree.nodes[r.item].length = static_cast<std::uint16_t>(count);
+    r.counted = true;
+    at = x;
+    return true;
+}
 
-/// A comma, a slash of a split: with the blanks that belong to them.
-bool read_comma(char const*& at, Reading& r);
-bool read_slash(char const*& at, Reading& r);
-/// The colon of a label; a blank follows.
-bool read_colon(char const*& at, Reading& r);
+/// A comma and the blank behind it.
+inline bool read_comma(char const*& at) {
+    auto const* const comma = skip_blanks(at);
+    if (*comma != ',' || !is_blank(comma[1])) {
+        return false;
+    }
+    at = comma + 1;
+    return true;
+}
+
+/// The slash of a split between its blanks.
+inline bool read_slash(char const*& at) {
+    auto const* const slash = skip_blanks(at);
+    if (slash == at || *slash != '/' || !is_blank(slash[1])) {
+        return false;
+    }
+    at = slash + 1;
+    return true;
+}
+
+/// The colon of a label and the blank behind it.
+inline bool read_colon(char const*& at) {
+    auto const* const colon = skip_blanks(at);
+    if (*colon != ':' || !is_blank(colon[1])) {
+        return false;
+    }
+    at = colon + 1;
+    return true;
+}
+
 /// Blanks, a comment, the line's end.
-bool read_line_end(char const*& at, Reading& r);
+inline bool read_line_end(char const*& at, Reading& r) {
+    auto const* p = skip_blanks(at);
+    if (*p == '#') {
+        auto const* const from = p;
+        while (*p != '\n' && p != r.end) {
+            ++p;
+        }
+        r.add_comment(from, p[-1] == '\r' ? p - 1 : p);
+    } else if (*p == '\r' && p[1] == '\n') {
+        ++p;
+    }
+    if (*p == '\n') {
+        at = p + 1;
+        return true;
+    }
+    if (p == r.end) {
+        at = p;
+        return true;
+    }
+    return false;
+}
 
 } // namespace lengthwise::grammar

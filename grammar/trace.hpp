@@ -60,9 +60,10 @@ enum class Fault : std::uint8_t {
     distance_time, ///< a time where a distance belongs
     lane_range,
     lane_backward,
+    label_twice,
     week_range,
     rpe_range,
-    breaths_zero,
+    breaths_range,
     selector_number,
     descend_from,
     descend_to,
