@@ -138,16 +138,13 @@ std::optional<Pool> pool_of(Report& report, Node const& number) {
     return Pool::of(*length, unit);
 }
 
-std::optional<Range<Duration>> range_of(Report& report, Node const& low, Node const* high) {
+std::optional<Range<Duration>> range_of(Node const& low, Node const* high) {
     if (high == nullptr) {
         return Range<Duration>{duration_of(low), duration_of(low)};
     }
     auto const scale = low.written_time() == WrittenTime::bare ? unit_ms(high->written_time()) : 1;
     Range<Duration> const range{Duration::ms(low.value * scale), duration_of(*high)};
-    if (range.low > range.high) {
-        report.error(code::amount, cover(span_of(low), span_of(*high)),
-                     fmt::format("from {} down to {}: a range goes from low to high",
-                                 spell::duration(range.low), spell::duration(range.high)));
+    if (range.low > range.high) { // parsing has said so
         return std::nullopt;
     }
     return range;

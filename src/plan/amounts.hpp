@@ -39,8 +39,7 @@ namespace lengthwise::plan {
 }
 
 /// `rest` or a limit: a time, or a range whose high end is the following node. A bare low end takes the high
-/// end's unit.
-[[nodiscard]] std::optional<Range<Duration>> range_of(Report& report, grammar::Node const& low,
-                                                      grammar::Node const* high);
+/// end's unit. Nothing for a range that runs backward, of which parsing has told.
+[[nodiscard]] std::optional<Range<Duration>> range_of(grammar::Node const& low, grammar::Node const* high);
 
 } // namespace lengthwise::plan

@@ -215,8 +215,7 @@ class Reading {
         case Kind::rest: {
             auto const ranged = i + 1 < tree_.size() && node(i + 1).kind == Kind::rest_to;
             recovery.kind = Recovery::Kind::rest;
-            recovery.rest =
-                range_of(work_.report, n, ranged ? &node(i + 1) : nullptr).value_or(Range<Duration>{});
+            recovery.rest = range_of(n, ranged ? &node(i + 1) : nullptr).value_or(Range<Duration>{});
             break;
         }
         case Kind::rest_as_needed:

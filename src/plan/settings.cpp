@@ -70,10 +70,9 @@ class Reading {
             break;
         case Kind::default_rest:
             once(rest_at_, span_of(node), "rest");
-            own_.rest = range_of(work_.report, node,
-                                 i + 1 < tree_.size() && tree_.nodes[i + 1].kind == Kind::rest_to
-                                     ? &tree_.nodes[i + 1]
-                                     : nullptr);
+            own_.rest = range_of(node, i + 1 < tree_.size() && tree_.nodes[i + 1].kind == Kind::rest_to
+                                           ? &tree_.nodes[i + 1]
+                                           : nullptr);
             scope_.rest = own_.rest ? own_.rest : scope_.rest;
             break;
         case Kind::factor:
@@ -192,7 +191,7 @@ class Reading {
             if (!timed) {
                 return wrong_kind(node, rule, "a range of times, 20-40s");
             }
-            if (auto const range = range_of(work_.report, node, to)) {
+            if (auto const range = range_of(node, to)) {
                 limit.low = range->low.ms();
                 limit.high = range->high.ms();
                 return true;
