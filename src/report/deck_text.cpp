@@ -15,13 +15,14 @@
 namespace lengthwise::report {
 namespace {
 
+constexpr std::size_t widest = 80;       ///< so that a deck can be shown large
 constexpr std::size_t side_by_side = 80; ///< columns from which lanes may share the screen
 constexpr std::size_t least_set = 34;    ///< cells that a set keeps beside them
 
 class DeckWriter {
   public:
     DeckWriter(Deck const& deck, DeckStyle const& style, Paint const& paint)
-        : deck_(deck), style_(style), paint_(paint) {}
+        : deck_(deck), style_{std::min(style.width, widest), style.ascii}, paint_(paint) {}
 
     std::string write() {
         parts(deck_.title);
@@ -221,7 +222,7 @@ class DeckWriter {
     }
 
     Deck const& deck_;
-    DeckStyle const& style_;
+    DeckStyle style_;
     Paint const& paint_;
     std::string text_;
 };

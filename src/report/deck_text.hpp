@@ -9,7 +9,7 @@
 namespace lengthwise::report {
 
 struct DeckStyle {
-    std::size_t width = 80; ///< no line is wider, from 40 on
+    std::size_t width = 80; ///< no line is wider, from 40 on; more than 80 is not used
     bool ascii = false;     ///< as in DeckOptions
 };
 

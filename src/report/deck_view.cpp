@@ -3,14 +3,13 @@
 #include "calc/kit.hpp"
 #include "calc/longest.hpp"
 #include "grammar/words.hpp"
-#include "plan/spell.hpp"
-#include "report/choose.hpp"
+#include "report/line_speller.hpp"
 #include "report/rep_lengths.hpp"
+#include "report/session_title.hpp"
 #include "report/width.hpp"
 #include "units/spell.hpp"
 
 #include <algorithm>
-#include <unordered_map>
 
 namespace lengthwise::report {
 namespace {
@@ -21,61 +20,6 @@ using plan::Plan;
 
 /// Cells for the lengths of one rep.
 constexpr std::size_t rep_room = 9;
-/// A line whose sets hold more items than this is shown with its `use`, as it was written.
-constexpr std::uint64_t expanded_items = 500;
-
-std::string pool_text(Pool const& pool, bool ascii) {
-    switch (pool.kind) {
-    case Pool::Kind::open_water:
-        return "open water";
-    case Pool::Kind::pool:
-        return "pool " + spell::distance(pool.length, pool.unit, ascii);
-    case Pool::Kind::unsaid:
-        break;
-    }
-    return {};
-}
-
-std::string when(plan::Session const& session) {
-    std::string text;
-    auto const add = [&](std::string const& more) { text.append(text.empty() ? "" : ", ").append(more); };
-    if (session.date) {
-        add(spell::day(*session.date));
-    } else if (session.day) {
-        add(std::string{spelling(static_cast<Word>(static_cast<int>(Word::mon) + *session.day))});
-    }
-    if (session.at) {
-        add(spell::time_of_day(*session.at));
-    }
-    if (session.slot) {
-        add(spell::spaced(*session.slot));
-    }
-    return text;
-}
-
-/// The session as the plan has it, in the pool it is swum in.
-std::vector<std::string> title(Plan const& plan, Index index, Pool const& pool, bool ascii) {
-    auto const& session = plan.sessions[index];
-    auto const& written = plan.pool_of(session);
-    std::vector<std::string> parts{visible(session.name), when(session)};
-    if (parts[0].empty() && parts[1].empty()) {
-        parts[0] = session_label(plan, index);
-    }
-    parts.push_back(pool_text(pool, ascii));
-    if (written.has_length() && written != pool) {
-        parts.back().append(" instead of ").append(spell::distance(written.length, written.unit, ascii));
-    }
-    return parts;
-}
-
-std::string heading(SectionKind kind, plan::Heading const& said) {
-    std::string text{spelling(word_of(kind))};
-    if (!said.name.empty()) {
-        text.append(" \"").append(grammar::escape(said.name)).append("\"");
-    }
-    auto const defaults = plan::spell_defaults(said);
-    return visible(text.append(defaults.empty() ? "" : " ").append(defaults));
-}
 
 /// The rest that comes down from settings, if a section with lines takes it.
 std::optional<Range<Duration>> rest_from_settings(Plan const& plan, plan::Session const& session) {
@@ -91,56 +35,6 @@ std::optional<Range<Duration>> rest_from_settings(Plan const& plan, plan::Sessio
     }
     return std::nullopt;
 }
-
-/// How many items a line has once its sets stand in it; counts no further than it matters.
-class ExpandedSize {
-  public:
-    explicit ExpandedSize(Plan const& plan) : plan_(plan) {}
-
-    std::uint64_t of(Item const& item) {
-        if (!item.is_swum() || item.is_leaf()) {
-            return 1;
-        }
-        if (auto const found = known_.find(item.body); found != known_.end()) {
-            return found->second;
-        }
-        std::uint64_t size = 1;
-        if (item.kind == Item::Kind::use) {
-            size += of(plan_.items[item.body]);
-        } else {
-            for (Item const& inner : plan::items_from(plan_, item.body)) {
-                size = std::min(size + of(inner), enough);
-            }
-        }
-        known_.emplace(item.body, size);
-        return size;
-    }
-
-  private:
-    static constexpr std::uint64_t enough = expanded_items + 1;
-    Plan const& plan_;
-    std::unordered_map<Index, std::uint64_t> known_; ///< by body
-};
-
-/// Spells lines for the deck. Lanes have columns of their own, so a label stands only where
-/// a line is in none of them.
-class LineSpeller {
-  public:
-    LineSpeller(Plan const& plan, plan::Session const& session)
-        : plan_(plan), session_(session), size_(plan) {}
-
-    std::string spell(Item const& item, bool with_lane) {
-        bool const label = item.optional && item.has_lanes() && with_lane;
-        bool const whole = size_.of(item) <= expanded_items;
-        auto const text = plan::spell_line(plan_, session_, item, {label, whole});
-        return visible(item.optional && !label ? "if time: " + text : text);
-    }
-
-  private:
-    Plan const& plan_;
-    plan::Session const& session_;
-    ExpandedSize size_;
-};
 
 /// Works out one session, row by row.
 class DeckMaker {
@@ -171,7 +65,11 @@ class DeckMaker {
 
   private:
     void head() {
-        deck_.title = title(whole_, options_.session, deck_.pool, options_.ascii);
+        auto const& pool = whole_.pool_of(written_);
+        deck_.title = session_title(whole_, options_.session, deck_.pool, options_.ascii);
+        if (pool.has_length() && pool != deck_.pool) {
+            deck_.title.back() += " instead of " + spell::distance(pool.length, pool.unit, options_.ascii);
+        }
         notes(plan_.weeks[session_.week].settings);
         notes(session_.settings);
     }
@@ -199,7 +97,7 @@ class DeckMaker {
     }
 
     void section(plan::Section const& section) {
-        deck_.sections.push_back({heading(section.kind, plan_.heading_of(section)), {}});
+        deck_.sections.push_back({speller_.heading(section), {}});
         auto const items = plan::items_from(plan_, section.body);
         for (auto item = items.begin(); item != items.end(); ++item) {
             number_ += (*item).is_swum() && !(*item).optional ? 1 : 0;

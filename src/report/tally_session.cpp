@@ -1,11 +1,11 @@
 #include "calc/reps.hpp"
 #include "grammar/words.hpp"
+#include "report/session_title.hpp"
 #include "report/tally_parts.hpp"
 #include "report/width.hpp"
 #include "units/spell.hpp"
 
 #include <algorithm>
-#include <limits>
 
 /// One session: a row a section, a block of columns for each lane that differs.
 namespace lengthwise::report {
@@ -54,29 +54,6 @@ std::vector<Block> blocks_of(Tally const& whole, std::vector<Part> const& parts)
         found->lanes.set(static_cast<std::size_t>(lane));
     }
     return blocks.empty() ? std::vector<Block>{Block{}} : blocks;
-}
-
-std::string when(plan::Session const& session) {
-    std::vector<std::string> parts{session.date ? spell::day(*session.date) : day_label(session)};
-    if (session.at) {
-        parts.push_back(spell::time_of_day(*session.at));
-    }
-    if (session.slot) {
-        parts.push_back(spell::spaced(*session.slot));
-    }
-    return fold_parts(parts, ", ", std::numeric_limits<std::size_t>::max());
-}
-
-std::string pool_part(Pool const& pool, bool ascii) {
-    switch (pool.kind) {
-    case Pool::Kind::open_water:
-        return "open water";
-    case Pool::Kind::pool:
-        return "pool " + spell::distance(pool.length, pool.unit, ascii);
-    case Pool::Kind::unsaid:
-        break;
-    }
-    return {};
 }
 
 /// A rep as a row: its distance and its lengths; no rep has a sum of timed ones.
@@ -169,11 +146,8 @@ class SessionTable {
 } // namespace
 
 std::string session_screen(Screen const& screen, plan::Index session) {
-    auto const& own = screen.plan().sessions[session];
-    auto const time = when(own);
-    auto const name =
-        own.name.empty() && time.empty() ? session_label(screen.plan(), session) : visible(own.name);
-    auto const head = title(screen, {name, time, pool_part(screen.plan().pool_of(own), screen.ascii())});
+    auto const& pool = screen.plan().pool_of(screen.plan().sessions[session]);
+    auto const head = title(screen, session_title(screen.plan(), session, pool, screen.ascii()));
     return head + SessionTable{screen, session}.text();
 }
 

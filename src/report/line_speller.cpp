@@ -1,0 +1,55 @@
+#include "report/line_speller.hpp"
+
+#include "grammar/tree.hpp"
+#include "grammar/words.hpp"
+#include "plan/spell.hpp"
+#include "report/width.hpp"
+
+#include <algorithm>
+
+namespace lengthwise::report {
+namespace {
+
+/// A line with more items than this keeps the names of its sets.
+constexpr std::uint64_t most_items = 500;
+
+} // namespace
+
+std::string LineSpeller::spell(plan::Item const& item, bool lanes) {
+    bool const label = lanes && item.optional && item.has_lanes();
+    bool const expand = size_of(item) <= most_items;
+    auto const text = plan::spell_line(plan_, session_, item, {label, expand});
+    return visible(item.optional && !label ? "if time: " + text : text);
+}
+
+std::string LineSpeller::heading(plan::Section const& section) const {
+    auto const& said = plan_.heading_of(section);
+    std::string text{spelling(word_of(section.kind))};
+    if (!said.name.empty()) {
+        text.append(" \"").append(grammar::escape(said.name)).append("\"");
+    }
+    auto const defaults = plan::spell_defaults(said);
+    return visible(text.append(defaults.empty() ? "" : " ").append(defaults));
+}
+
+/// Counts no further than it matters: sets in sets can hold millions.
+std::uint64_t LineSpeller::size_of(plan::Item const& item) {
+    if (!item.is_swum() || item.is_leaf()) {
+        return 1;
+    }
+    if (auto const found = sizes_.find(item.body); found != sizes_.end()) {
+        return found->second;
+    }
+    std::uint64_t size = 1;
+    if (item.kind == plan::Item::Kind::use) {
+        size += size_of(plan_.items[item.body]);
+    } else {
+        for (plan::Item const& inner : plan::items_from(plan_, item.body)) {
+            size = std::min(size + size_of(inner), most_items + 1);
+        }
+    }
+    sizes_.emplace(item.body, size);
+    return size;
+}
+
+} // namespace lengthwise::report
