@@ -177,5 +177,5 @@ TEST_CASE("hostile: names that turn text round or pile it up", "[hostile]") {
 }
 
 TEST_CASE("hostile: the program itself for a plan", "[hostile]") {
-    survive({{"the program", lengthwise::support::bytes_of(LENGTHWISE_BINARY)}});
+    survive({{"the program", lengthwise::support::bytes_of(LENGTHWISE_BINARY), Fit::unread}});
 }

@@ -85,7 +85,8 @@ TEST_CASE("hostile: parentheses", "[hostile]") {
         return main_set(times(depth, "(") + "50" + times(depth, ")"));
     };
     survive({
-        {"100 000 opening", main_set(times(100'000, "("))},
+        {"100 000 opening", main_set(times(100'000, "(")), Fit::unread, "line 4"},
+        {"60 000 opening", main_set(times(60'000, "(")), Fit::finding, "32"},
         {"10 000 opening", main_set(times(10'000, "(")), Fit::finding, "32"},
         {"10 000 closing", main_set(times(10'000, ")"))},
         {"10 000 both ways", main_set(times(10'000, ")("))},
