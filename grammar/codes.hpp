@@ -24,6 +24,13 @@ inline constexpr std::string_view group = "syntax-group";
 inline constexpr std::string_view place = "syntax-place";
 inline constexpr std::string_view line = "syntax-line";
 inline constexpr std::string_view limit = "syntax-limit";
+inline constexpr std::string_view amount = "syntax-amount";
+inline constexpr std::string_view twice = "syntax-twice";
+inline constexpr std::string_view name = "syntax-name";
+inline constexpr std::string_view pairing = "syntax-pairing";
+inline constexpr std::string_view split = "syntax-split";
+inline constexpr std::string_view selector = "syntax-selector";
+inline constexpr std::string_view count = "syntax-count";
 } // namespace code
 
 /// Those of the parser first, then those of the resolver.
@@ -40,6 +47,14 @@ inline constexpr auto codes = std::to_array<Code>({
     {code::place, "a line that stands where its kind does not belong"},
     {code::line, "something else stands where the line goes on"},
     {code::limit, "larger than lengthwise reads; the message names the limit"},
+    {code::amount, "a distance, time or share that cannot be, or cannot be here"},
+    {code::twice, "said twice where once is all; both places are named"},
+    {code::name, "a set, rule or word that is not there, or a set that would hold itself"},
+    {code::pairing, "two things that do not go together"},
+    {code::split, "parts that do not add up to their rep, or a break that is not inside it at a wall"},
+    {code::selector, "a selector that chooses a rep twice, or one that is not there"},
+    {code::count,
+     "send-offs or cycles that do not fit the number of reps, or a swim that does not fit its send-off"},
 });
 
 } // namespace lengthwise::grammar

@@ -1,6 +1,5 @@
 #include "plan/amounts.hpp"
 
-#include "plan/codes.hpp"
 #include "units/spell.hpp"
 
 #include <fmt/core.h>

@@ -1,7 +1,6 @@
 #include "plan/head.hpp"
 
 #include "plan/amounts.hpp"
-#include "plan/codes.hpp"
 
 #include <fmt/core.h>
 

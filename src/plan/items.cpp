@@ -2,7 +2,6 @@
 
 #include "grammar/limits.hpp"
 #include "plan/amounts.hpp"
-#include "plan/codes.hpp"
 #include "plan/rep_checks.hpp"
 #include "units/spell.hpp"
 

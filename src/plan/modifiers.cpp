@@ -1,7 +1,6 @@
 #include "plan/modifiers.hpp"
 
 #include "plan/amounts.hpp"
-#include "plan/codes.hpp"
 
 #include <fmt/core.h>
 

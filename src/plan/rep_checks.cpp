@@ -1,7 +1,6 @@
 #include "plan/rep_checks.hpp"
 
 #include "plan/amounts.hpp"
-#include "plan/codes.hpp"
 #include "units/spell.hpp"
 
 #include <fmt/core.h>

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "grammar/codes.hpp"
 #include "grammar/diagnostic.hpp"
 #include "grammar/span.hpp"
 
@@ -11,6 +12,8 @@
 #include <vector>
 
 namespace lengthwise::plan {
+
+namespace code = grammar::code;
 
 /// The resolver's findings, errors all of them. Keeps two promises: a place that
 /// could not even be read is not judged again, and what is wrong inside a named

@@ -2,7 +2,6 @@
 
 #include "grammar/limits.hpp"
 #include "plan/amounts.hpp"
-#include "plan/codes.hpp"
 #include "plan/head.hpp"
 #include "plan/items.hpp"
 #include "plan/sets.hpp"

@@ -1,7 +1,6 @@
 #include "plan/sets.hpp"
 
 #include "plan/amounts.hpp"
-#include "plan/codes.hpp"
 #include "plan/modifiers.hpp"
 
 #include <fmt/core.h>

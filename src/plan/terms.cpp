@@ -1,7 +1,6 @@
 #include "plan/terms.hpp"
 
 #include "plan/amounts.hpp"
-#include "plan/codes.hpp"
 
 #include <fmt/core.h>
 
