@@ -1,5 +1,6 @@
 #include "bundle.hpp"
 
+#include "codes.hpp"
 #include "limits.hpp"
 #include "parse.hpp"
 
@@ -12,8 +13,6 @@
 
 namespace lengthwise::grammar {
 namespace {
-
-constexpr std::string_view rule = "syntax-include";
 
 /// The path up to its last slash, the slash included; nothing without one.
 std::string folder_of(std::string_view path) {
@@ -204,7 +203,7 @@ class Gathering {
         for (auto i = next_of_plan(tree, 0); i; i = next_of_plan(tree, tree.next(*i))) {
             bundle_.findings.add({
                 .severity = Severity::error,
-                .rule = rule,
+                .rule = code::include,
                 .span = first_word(tree, *i),
                 .message = "an included file holds only set and include",
                 .hint = fmt::format("write it in {}", bundle_.root().source.name()),
@@ -220,7 +219,7 @@ class Gathering {
     void error(Span at, std::string message, std::string hint) {
         bundle_.findings.add({
             .severity = Severity::error,
-            .rule = rule,
+            .rule = code::include,
             .span = at,
             .message = std::move(message),
             .hint = std::move(hint),

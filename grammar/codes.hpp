@@ -24,6 +24,7 @@ inline constexpr std::string_view group = "syntax-group";
 inline constexpr std::string_view place = "syntax-place";
 inline constexpr std::string_view line = "syntax-line";
 inline constexpr std::string_view limit = "syntax-limit";
+inline constexpr std::string_view include = "syntax-include";
 inline constexpr std::string_view amount = "syntax-amount";
 inline constexpr std::string_view twice = "syntax-twice";
 inline constexpr std::string_view name = "syntax-name";
@@ -47,6 +48,7 @@ inline constexpr auto codes = std::to_array<Code>({
     {code::place, "a line that stands where its kind does not belong"},
     {code::line, "something else stands where the line goes on"},
     {code::limit, "larger than lengthwise reads; the message names the limit"},
+    {code::include, "a file that is not there, cannot be read, or holds more than sets"},
     {code::amount, "a distance, time or share that cannot be, or cannot be here"},
     {code::twice, "said twice where once is all; both places are named"},
     {code::name, "a set, rule or word that is not there, or a set that would hold itself"},
