@@ -71,6 +71,8 @@ TEST_CASE("hostile: counts and distances", "[hostile]") {
         "4 x (100, 200",
         "100,",
         ",100",
+        ", 100 choice",
+        ".   50",
     }));
     survive({
         {"leading zeros", main_set("007"), Fit::either},
@@ -97,6 +99,8 @@ TEST_CASE("hostile: times", "[hostile]") {
         "-0:30",
         "1:30.1234",
         "1:30.",
+        "0:52.12345 crawl",
+        "50 on 1:30.5678",
         "1min30s",
         "4 x 50 rest 40-20s",
         "4 x 50 rest 15",
