@@ -21,7 +21,7 @@ struct Takes {
 
 constexpr auto statements = std::to_array<Takes>({
     {Word::plan, "a name in quotes", "plan \"Spring sprint\""},
-    {Word::race, "its kind or distance, then \"on\" and a date", "race \"Teapot Bay\" sprint on 2027-05-16"},
+    {Word::race, "its kind or distance, then \"on\" and a date", "race \"Gull Island\" sprint on 2027-05-16"},
     {Word::swimmer, "a name in quotes, then threshold, lane or distance",
      "swimmer \"Ada\" threshold 1:50 per 100m lane 1"},
     {Word::before, "\"longest\" and a distance", "before longest 300m week 2000m"},

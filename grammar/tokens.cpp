@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace lengthwise::grammar {
 
@@ -150,8 +151,14 @@ bool obeys(Reading& r, Quantity& q, TimeRule rule) {
     case TimeRule::with_unit:
         return !is_clock || r.pass(q.begin, q.end, Fault::time_unit_wanted, q.value);
     case TimeRule::slot:
-        return (!is_clock || r.pass(q.begin, q.end, Fault::time_unit_wanted, q.value)) &&
-               (q.value >= minute_ms || r.pass(q.begin, q.end, Fault::slot_short, q.value));
+        if (is_clock && !r.pass(q.begin, q.end, Fault::time_unit_wanted, q.value)) {
+            return false;
+        }
+        if (q.value < minute_ms) {
+            q.value = static_cast<std::uint32_t>(minute_ms);
+            return r.pass(q.begin, q.end, Fault::slot_short);
+        }
+        return true;
     case TimeRule::may_be_zero:
         break;
     }
@@ -170,7 +177,8 @@ bool scan_rare_quantity(Reading& r, Quantity& q, Figure const& figure) {
     if (figure.value > largest_number && !r.pass(figure.begin, figure.end, Fault::number_large)) {
         return false;
     }
-    q.value = static_cast<std::uint32_t>(std::min(figure.value, largest_number)) * number_scale;
+    auto const value = figure.value > largest_number ? 1 : figure.value;
+    q.value = static_cast<std::uint32_t>(value) * number_scale;
     if (*figure.end == '.' && is_digit(figure.end[1])) {
         return scan_decimal(r, q, figure.end);
     }
@@ -181,11 +189,16 @@ bool scan_rare_quantity(Reading& r, Quantity& q, Figure const& figure) {
             return scan_fraction(r, q, next.begin, above);
         }
     }
-    return scan_unit(r, q, figure.value);
+    return scan_unit(r, q, value);
 }
 
 bool refuse_clinging(Reading& r, Quantity const& q, Ahead const& letters) {
     return r.refuse(q.begin, letters.end, Fault::clings);
+}
+
+bool wrong_zero(Reading& r, Quantity& q) {
+    q.value = q.is_time ? static_cast<std::uint32_t>(second_ms) : number_scale;
+    return r.pass(q.begin, q.end, q.is_time ? Fault::time_zero : Fault::number_zero);
 }
 
 bool long_time(Reading& r, Quantity const& q, std::uint64_t ms) {
@@ -224,12 +237,19 @@ bool read_rest(char const*& at, Reading& r, Kind first, char const* from) {
         auto const unit = high.detail == written(WrittenTime::seconds)   ? second_ms
                           : high.detail == written(WrittenTime::minutes) ? minute_ms
                                                                          : hour_ms;
-        if (low.value * unit > high.value && !r.pass(low.begin, high.end, Fault::range_backward)) {
-            return false;
+        if (low.value * unit > high.value) {
+            if (!r.pass(low.begin, high.end, Fault::range_backward)) {
+                return false;
+            }
+            low.value = static_cast<std::uint32_t>(high.value / unit);
         }
         low.detail = written(WrittenTime::bare);
-    } else if (low.value > high.value && !r.pass(low.begin, high.end, Fault::range_backward)) {
-        return false;
+    } else if (low.value > high.value) {
+        if (!r.pass(low.begin, high.end, Fault::range_backward)) {
+            return false;
+        }
+        std::swap(low.value, high.value);
+        std::swap(low.detail, high.detail);
     }
     return append(at, r, first, low, from) && append(at, r, Kind::rest_to, high);
 }
@@ -360,8 +380,11 @@ bool read_lane_label(char const*& at, Reading& r) {
         if (last.end == from || !in_range(from, last)) {
             return false;
         }
-        if (last.value < first.value && !r.pass(begin, last.end, Fault::lane_backward)) {
-            return false;
+        if (last.value < first.value) {
+            std::swap(first.value, last.value);
+            if (!r.pass(begin, last.end, Fault::lane_backward)) {
+                return false;
+            }
         }
     }
     auto const* colon = last.end;
@@ -370,7 +393,7 @@ bool read_lane_label(char const*& at, Reading& r) {
         return false;
     }
     auto const lane = [](std::uint64_t value) {
-        return static_cast<std::uint32_t>(std::min<std::uint64_t>(value, limits::lanes));
+        return static_cast<std::uint32_t>(std::clamp<std::uint64_t>(value, 1, limits::lanes));
     };
     if (has_label(r, Kind::lane_label) && !r.pass(r.opened.begin, colon, Fault::label_twice)) {
         return false;

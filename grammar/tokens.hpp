@@ -90,8 +90,10 @@ inline bool append(char const*& at, Reading& r, Kind kind, Quantity const& q, ch
     return true;
 }
 
-[[nodiscard]] inline bool above_zero(Reading& r, Quantity const& q) {
-    return q.value != 0 || r.pass(q.begin, q.end, q.is_time ? Fault::time_zero : Fault::number_zero);
+[[nodiscard]] bool wrong_zero(Reading& r, Quantity& q);
+
+[[nodiscard]] inline bool above_zero(Reading& r, Quantity& q) {
+    return q.value != 0 || wrong_zero(r, q);
 }
 
 /// `distance` or `time`, whichever stands there.

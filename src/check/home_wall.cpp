@@ -51,11 +51,11 @@ void judge_session(Inquiry& inquiry, plan::Session const& session, Pool const& p
                 continue; // home again, or not in whole lengths, which another rule has said
             }
             if (line.optional || walls.cross(line)) {
-                inquiry.note(line.span,
-                             fmt::format("{} {} at the far wall", counted(lengths, "length"),
-                                         lengths == 1 ? "ends" : "end"),
-                             fmt::format("{} {} at the start", either(lengths - 1, lengths + 1, pool),
-                                         lengths == 1 ? "ends" : "end"));
+                inquiry.note(
+                    line.span,
+                    fmt::format("{} {} at the far wall", counted(lengths, "length"),
+                                lengths == 1 ? "ends" : "end"),
+                    fmt::format("{} end at the start", either_length(lengths - 1, lengths + 1, pool)));
             }
         }
     }

@@ -44,7 +44,7 @@ std::string race_words(Asked const& asked, plan::Race const& race) {
 // --- the nearest line ---------------------------------------------------------------
 
 /// Why a rep does not count, for "nearest: 750 m, but …".
-std::string flaw(Plan const& plan, plan::Terms const& terms, bool optional) {
+std::string flaw(Plan const& plan, plan::Terms const& terms, Pool const& pool, bool optional) {
     auto const of = [](plan::Manner const& manner) -> std::string {
         switch (manner.mode) {
         case Mode::kick:
@@ -75,7 +75,8 @@ std::string flaw(Plan const& plan, plan::Terms const& terms, bool optional) {
         return why;
     }
     if (terms.broken.piece != 0) {
-        return "broken";
+        return fmt::format("broken at {}",
+                           said(Distance::units(terms.broken.piece), terms.broken.unit, pool));
     }
     return optional ? "only if time" : "";
 }
@@ -101,7 +102,8 @@ std::optional<Nearest> nearest(Plan const& plan, int lane) {
             calc::each_rep(plan, met.item, [&](std::int64_t amount, plan::Terms const& terms, std::int64_t) {
                 auto const distance = Distance::units(amount);
                 if (!best || distance > best->distance) {
-                    best = Nearest{distance, met.item.span, flaw(plan, terms, met.line.optional)};
+                    best = Nearest{distance, met.item.span,
+                                   flaw(plan, terms, plan.pool_of(session), met.line.optional)};
                 }
             });
         });
@@ -131,7 +133,7 @@ void say(Inquiry& inquiry, LaneFindings& findings, int lane, Distance longest, A
         related.push_back({near->span, counts ? fmt::format("nearest: {}", in_unit(near->distance, race))
                                               : fmt::format("nearest: {}, but {}",
                                                             in_unit(near->distance, race), near->flaw)});
-        if (near->flaw == "broken" && near->distance >= asked.distance) {
+        if (near->flaw.starts_with("broken") && near->distance >= asked.distance) {
             hint = "swim it unbroken, or: allow race-rep \"why\"";
         }
     }
@@ -172,7 +174,8 @@ void judge_swimmer(Inquiry& inquiry, plan::Swimmer const& swimmer, int lowest, A
 
 void judge_without_race(Inquiry& inquiry) {
     if (!inquiry.plan.sessions.empty()) {
-        inquiry.note(inquiry.plan.sessions.front().span, "no race is named, so nothing is measured against one",
+        inquiry.note(inquiry.plan.sessions.front().span,
+                     "no race is named, so nothing is measured against one",
                      "before the first week or session: race \"Where\" sprint on 2027-06-13");
     }
 }

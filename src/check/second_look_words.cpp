@@ -229,12 +229,12 @@ void hold(Inquiry& inquiry, Met const& met) {
 // --- headings ------------------------------------------------------------------------
 
 void heading(Inquiry& inquiry, plan::Section const& section, bool drilled) {
-    if (section.kind == SectionKind::drill && !inquiry.plan.heading_of(section).name.empty() && section.body != plan::no_index &&
-        !drilled) {
-        inquiry.note(
-            section.span,
-            fmt::format("\"{}\" names the section, no line below it is swum as a drill", inquiry.plan.heading_of(section).name),
-            "try: 4 x 50 drill \"fist\"");
+    if (section.kind == SectionKind::drill && !inquiry.plan.heading_of(section).name.empty() &&
+        section.body != plan::no_index && !drilled) {
+        inquiry.note(section.span,
+                     fmt::format("\"{}\" names the section, no line below it is swum as a drill",
+                                 inquiry.plan.heading_of(section).name),
+                     "try: 4 x 50 drill \"fist\"");
     }
     low_percent(inquiry, inquiry.plan.heading_of(section).said.effort, section.span, {});
     if (holds(inquiry.plan.heading_of(section).said)) {

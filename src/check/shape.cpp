@@ -19,11 +19,11 @@ bool has(plan::Plan const& plan, plan::Session const& session, SectionKind kind)
                        [kind](plan::Section const& section) { return section.kind == kind; });
 }
 
-/// "warm-up", "warm-up and cool-down", "warm-up, main and cool-down".
+/// "warm-up", "warm-up or cool-down", "warm-up, main or cool-down".
 std::string joined(std::vector<std::string_view> const& words) {
     std::string text;
     for (std::size_t i = 0; i < words.size(); ++i) {
-        text += i == 0 ? "" : i + 1 == words.size() ? " and " : ", ";
+        text += i == 0 ? "" : i + 1 == words.size() ? " or " : ", ";
         text += words[i];
     }
     return text;

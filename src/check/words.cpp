@@ -23,15 +23,25 @@ std::string said(Distance amount, Pool const& pool) {
     return spell::distance(amount, pool.unit);
 }
 
+namespace {
+
+/// "100 or 125 m".
+std::string figures(std::int64_t low, std::int64_t high, Pool const& pool) {
+    auto const text = said(high * pool.length, pool);
+    return low == 0 ? text : fmt::format("{} or {}", spell::number(low * pool.length, pool.unit), text);
+}
+
+} // namespace
+
 std::string either(std::int64_t low, std::int64_t high, Pool const& pool) {
-    auto const figures = low == 0 ? said(high * pool.length, pool)
-                                  : fmt::format("{} or {}", spell::number(low * pool.length, pool.unit),
-                                                said(high * pool.length, pool));
-    if (Distance::divides(one(pool.unit), pool.length)) {
-        return figures;
-    }
-    return low == 0 ? fmt::format("{} ({})", counted(high, "length"), figures)
-                    : fmt::format("{} or {} ({})", low, counted(high, "length"), figures);
+    return Distance::divides(one(pool.unit), pool.length) ? figures(low, high, pool)
+                                                          : either_length(low, high, pool);
+}
+
+std::string either_length(std::int64_t low, std::int64_t high, Pool const& pool) {
+    auto const lengths = counted(high, "length");
+    return low == 0 ? fmt::format("{} ({})", lengths, figures(low, high, pool))
+                    : fmt::format("{} or {} ({})", low, lengths, figures(low, high, pool));
 }
 
 std::string counted(std::int64_t n, std::string_view singular) {

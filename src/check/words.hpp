@@ -19,6 +19,9 @@ namespace lengthwise::check {
 /// `low` of 0 lengths is left out.
 [[nodiscard]] std::string either(std::int64_t low, std::int64_t high, Pool const& pool);
 
+/// The same always by lengths: "14 or 16 lengths (350 or 400 m)".
+[[nodiscard]] std::string either_length(std::int64_t low, std::int64_t high, Pool const& pool);
+
 /// "1 length", "5 lengths".
 [[nodiscard]] std::string counted(std::int64_t n, std::string_view singular);
 

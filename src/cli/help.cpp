@@ -54,7 +54,7 @@ constexpr std::string_view deck =
   --color auto|always|never  --ascii  --width N
 
   lengthwise deck plan.swim --week 2 --session Tue
-  lengthwise deck plan.swim --session "Old baths" --pool 25m
+  lengthwise deck plan.swim --session "Long hall" --pool 25m
 )";
 
 constexpr std::string_view check =

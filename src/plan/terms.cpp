@@ -4,6 +4,8 @@
 
 #include <fmt/core.h>
 
+#include <string>
+
 namespace lengthwise::plan {
 namespace {
 
@@ -201,10 +203,12 @@ Selection TermsReader::selection(Behind const& behind, std::uint32_t node, std::
         break;
     }
     if (s.count == 0) {
-        work_.report.error(
-            code::selector, s.span,
-            fmt::format("this chooses none of {} {}{}", all, one_of(behind), all == 1 ? "" : "s"),
-            "choose among those that are there");
+        auto const said =
+            numbered ? fmt::format("{} {}", spelling(s.word), number) : std::string{spelling(s.word)};
+        work_.report.error(code::selector, s.span,
+                           fmt::format("{} of {} {}{}: there are not so many", said, all, one_of(behind),
+                                       all == 1 ? "" : "s"),
+                           "choose among those that are there");
     }
     return s;
 }

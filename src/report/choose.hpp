@@ -46,7 +46,7 @@ struct Picked {
 /// All sessions that fit the wish, in the plan's order.
 [[nodiscard]] std::vector<plan::Index> sessions_like(plan::Plan const& plan, Wish const& wish);
 
-/// "Old baths", safe to print; without a name its day and time, "Tue 07:00"; else "session 3".
+/// "Long hall", safe to print; without a name its day and time, "Tue 07:00"; else "session 3".
 [[nodiscard]] std::string session_label(plan::Plan const& plan, plan::Index session);
 
 /// "Tue", as written or worked out; nothing without a day.

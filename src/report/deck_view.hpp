@@ -70,7 +70,7 @@ struct DeckMove {
 };
 
 struct Deck {
-    std::vector<std::string> title{}; ///< "Old baths", "Thu 29 April 2027, 07:00, 45 min", "pool 33⅓ m"
+    std::vector<std::string> title{}; ///< "Long hall", "Thu 29 April 2027, 07:00, 45 min", "pool 33⅓ m"
     std::vector<std::string> notes{}; ///< of the week and the session
     Pool pool{};
     std::optional<plan::Race> race{};

@@ -144,23 +144,24 @@ std::string fold(std::string_view text, std::size_t width, std::size_t hang) {
 
 std::string fold_parts(std::vector<std::string> const& parts, std::string_view between, std::size_t width,
                        std::size_t hang) {
+    // A separator that ends a line keeps what can be seen of it.
+    auto const end = between.substr(0, between.find_last_not_of(' ') + 1);
+    auto const room = width - std::min(width, cells(end));
     std::string folded;
     std::size_t used = 0; // cells of the last line
     for (auto const& part : parts) {
         if (part.empty()) {
             continue;
         }
-        auto const wanted = cells(between) + cells(part);
-        if (used > 0 && used + wanted > width) {
-            // A separator of blanks alone would only trail.
-            auto const end = between.substr(0, between.find_last_not_of(' ') + 1);
+        auto const limit = &part == &parts.back() ? width : room;
+        if (used > 0 && used + cells(between) + cells(part) > limit) {
             folded.append(end).append("\n").append(hang, ' ');
             used = hang;
         } else if (used > 0) {
             folded.append(between);
             used += cells(between);
         }
-        auto const text = fold(part, width - std::min(used, width), hang);
+        auto const text = fold(part, limit - std::min(used, limit), hang);
         folded.append(text);
         auto const last = text.rfind('\n');
         used = last == std::string::npos ? used + cells(text) : cells(text.substr(last + 1));

@@ -180,17 +180,34 @@ void leave_alone(Plan& plan, Index session) {
     plan.sessions = {chosen};
 }
 
-/// Says the pool at the session. A threshold that is written there was fixed in the pool before.
+/// A copy of settings that can be changed.
+plan::Settings& own_settings(Plan& plan, Index& index) {
+    plan.settings.push_back(plan.settings[index]);
+    index = static_cast<Index>(plan.settings.size() - 1);
+    return plan.settings.back();
+}
+
+/// A threshold of the session was fixed in the pool it had. Without a pool its course is
+/// unknown, which only a place without one can say: it goes up to the file.
+void keep_threshold(Plan& plan) {
+    auto& session = plan.sessions.front();
+    auto& threshold = plan.settings[session.settings].threshold;
+    if (!threshold) {
+        return;
+    }
+    threshold->said_per = true;
+    threshold->said_in = threshold->course.kind != Pool::Kind::unsaid;
+    if (!threshold->said_in) {
+        auto const moved = *std::exchange(threshold, std::nullopt);
+        own_settings(plan, plan.weeks.front().settings).threshold.reset();
+        own_settings(plan, plan.file_settings).threshold = moved;
+    }
+}
+
 void move_to(Plan& plan, Pool const& pool) {
     auto& session = plan.sessions.front();
-    auto settings = plan.settings[session.settings];
-    settings.pool = pool;
-    if (settings.threshold) {
-        settings.threshold->said_per = true;
-        settings.threshold->said_in = settings.threshold->course.kind != Pool::Kind::unsaid;
-    }
-    session.settings = static_cast<Index>(plan.settings.size());
-    plan.settings.push_back(settings);
+    own_settings(plan, session.settings).pool = pool;
+    keep_threshold(plan);
     session.pool = static_cast<Index>(plan.pools.size());
     plan.pools.push_back(pool);
 }

@@ -102,7 +102,7 @@ Generated finish(Twin& out) {
 Generated generate(std::uint64_t bytes, bool with_json) {
     Random random{seed};
     Twin out{with_json};
-    out.begin_plan("Quayside archive", plan_lap);
+    out.begin_plan("Club archive", plan_lap);
     define_sets(out);
     out.begin_weeks();
     auto const sessions_a_week = bytes / bytes_a_session / weeks_wanted + 1;

@@ -42,7 +42,7 @@ struct CaseFile {
 [[nodiscard]] CaseFile parse_case(std::string_view text);
 [[nodiscard]] std::string write_case(CaseFile const& file);
 
-/// "deck plan.swim --session \"Old baths\"" taken apart.
+/// "deck plan.swim --session \"Long hall\"" taken apart.
 [[nodiscard]] std::vector<std::string> words_of(std::string_view command);
 
 } // namespace lengthwise::cases

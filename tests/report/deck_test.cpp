@@ -223,10 +223,10 @@ TEST_CASE("thirds hang outside their column", "[deck]") {
 }
 
 TEST_CASE("with --ascii a deck is plain", "[deck]") {
-    auto const text = deck("rest 20-30s\npool 33 1/3m\nsession Tue \"Old baths\"\n  main\n"
+    auto const text = deck("rest 20-30s\npool 33 1/3m\nsession Tue \"Long hall\"\n  main\n"
                            "    2, 4, 6, 8, 6, 4 lengths crawl\n",
                            {.ascii = true});
-    CHECK(text == "Old baths, Tue, pool 33 1/3 m\n"
+    CHECK(text == "Long hall, Tue, pool 33 1/3 m\n"
                   "longest today 266 2/3 m, kit: none\n\n"
                   "      lengths\n"
                   "    rep  line      m\n\n"
