@@ -122,7 +122,8 @@ std::string cut(std::string_view text, std::size_t width, bool ascii) {
     if (cells(dots) > width) {
         return std::string{text.substr(0, bytes_within(text, width))};
     }
-    return std::string{text.substr(0, bytes_within(text, width - cells(dots)))}.append(dots);
+    auto const kept = text.substr(0, bytes_within(text, width - cells(dots)));
+    return std::string{kept.substr(0, kept.find_last_not_of(' ') + 1)}.append(dots);
 }
 
 std::string fold(std::string_view text, std::size_t width, std::size_t hang) {
