@@ -28,7 +28,7 @@ plan::Resolved resolved(grammar::Bundle const& bundle) {
 TEST_CASE("a plan's race words stand for the rule books' distances", "[published][courses]") {
     for (auto const& race : races) {
         CAPTURE(race.word, race.source);
-        MemoryReader reader;
+        support::MemoryReader reader;
         auto const bundle = grammar::bundle(
             "race.swim", "race " + std::string{race.word} + " on 2027-06-13\n", std::nullopt, reader);
         auto const result = resolved(bundle);
@@ -40,7 +40,7 @@ TEST_CASE("a plan's race words stand for the rule books' distances", "[published
 TEST_CASE("a plan's pools are the rule books' pools", "[published][courses]") {
     for (auto const& pool : pools) {
         CAPTURE(pool.name, pool.source);
-        MemoryReader reader;
+        support::MemoryReader reader;
         auto const text = "pool " + std::string{pool.name} + "\nsession\n  main\n    4 lengths crawl\n";
         auto const bundle = grammar::bundle("pool.swim", text, std::nullopt, reader);
         auto const result = resolved(bundle);
