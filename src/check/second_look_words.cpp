@@ -21,6 +21,10 @@ namespace {
 using plan::Item;
 using plan::Plan;
 
+bool holds(plan::Manner const& manner) {
+    return manner.effort.kind == plan::Effort::Kind::hold;
+}
+
 // --- selectors that change no rep ------------------------------------------------
 
 /// Are the items from `a` and from `b` on, two readings of one text, swum alike?
@@ -29,11 +33,14 @@ class Comparison {
     explicit Comparison(Plan const& plan) : plan_(plan) {}
 
     bool alike(plan::Terms const& a, plan::Terms const& b) const {
-        if (a.shape != b.shape || a.stops != b.stops || a.manner.effort.kind != b.manner.effort.kind) {
+        if (a.shape != b.shape || a.stops != b.stops) {
             return false;
         }
         if (a.parts.empty()) {
             return a.manner == b.manner;
+        }
+        if ((holds(a.manner) || holds(b.manner)) && a.manner.effort != b.manner.effort) {
+            return false; // a time for the whole rep, whatever its parts say
         }
         auto const first = plan_.parts.begin() + a.parts.first;
         return std::equal(first, first + a.parts.count, plan_.parts.begin() + b.parts.first,
@@ -177,10 +184,6 @@ void low_percents(Inquiry& inquiry, Met const& met) {
 }
 
 // --- hold over several distances ---------------------------------------------------
-
-bool holds(plan::Manner const& manner) {
-    return manner.effort.kind == plan::Effort::Kind::hold;
-}
 
 /// The distances of reps, as far as it matters whether they are one.
 class Distances {
