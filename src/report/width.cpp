@@ -132,7 +132,8 @@ std::string fold(std::string_view text, std::size_t width, std::size_t hang) {
     while (true) {
         auto const room = width > indent ? width - indent : 1;
         auto const line = break_at(text, room);
-        folded.append(text.substr(0, line));
+        auto const words = text.substr(0, line);
+        folded.append(words.substr(0, words.find_last_not_of(' ') + 1));
         text.remove_prefix(line);
         text.remove_prefix(text.empty() || text.front() != ' ' ? 0 : 1);
         if (text.empty()) {

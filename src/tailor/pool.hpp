@@ -13,7 +13,7 @@ namespace lengthwise::tailor {
 
 /// What is asked for; nothing asked leaves everything as it is.
 struct Wanted {
-    std::optional<Pool> pool; ///< swum in a pool of this length
+    std::optional<Pool> pool{}; ///< swum in a pool of this length
     std::uint32_t percent = 100;
 };
 
