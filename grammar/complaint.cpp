@@ -3,6 +3,7 @@
 #include "codes.hpp"
 #include "complaint_value.hpp"
 #include "lexeme.hpp"
+#include "scan.hpp"
 
 #include <array>
 #include <fmt/format.h>
@@ -36,6 +37,8 @@ constexpr auto statements = std::to_array<Takes>({
     {Word::week, "a number", "week 2 from 2027-04-26"},
     {Word::session, "a day, a time, a slot and a name", "session Tue 07:00 for 45min \"Longer reps\""},
     {Word::pause, "a time", "pause 2min"},
+    {Word::warm, "\"up\"", "warm-up"},
+    {Word::cool, "\"down\"", "cool-down"},
 });
 
 constexpr auto keywords = std::to_array<Takes>({
@@ -164,11 +167,25 @@ Stop stop_of(Scene const& scene) {
     return stop;
 }
 
+/// What stands at `at` up to the next blank.
+std::string_view run_of(char const* at, char const* end) {
+    auto const rest = std::string_view{at, static_cast<std::size_t>(end - at)};
+    return rest.substr(0, rest.find_first_of(" \t\r#\""));
+}
+
 /// What the keyword right before the stop takes.
 Takes const* takes_of(Scene const& scene, Stop const& stop) {
     static constexpr Takes race_day{Word::on, "a date", "on 2027-06-13"};
+    static constexpr Takes swimmer_lane{Word::lane, "a number", "lane 1"};
+    static constexpr Takes break_time{Word::for_, "a time with its unit", "for 15s"};
     if (stop.before.word == Word::on && stop.first == Word::race) {
         return &race_day;
+    }
+    if (stop.before.word == Word::for_ && scene.form == Form::item) {
+        return &break_time;
+    }
+    if (stop.before.word == Word::lane && scene.form == Form::head) {
+        return &swimmer_lane;
     }
     auto const begins_statement = stop.before.begin == scene.begin && scene.form != Form::item;
     return begins_statement ? find(statements, stop.before.word) : find(keywords, stop.before.word);
@@ -182,6 +199,9 @@ Complaint about_word(Scene const& scene, Stop const& stop) {
     if (near) {
         c.message = fmt::format("no word \"{}\"; did you mean \"{}\"?", written, *near);
         c.take_for = find_word(*near);
+        if (stop.before.word == Word::drill) {
+            c.hint = fmt::format("a drill's name stands in quotes: drill \"{}\"", written);
+        }
         return c;
     }
     auto const wants_name = scene.trace.expected.things.test(static_cast<std::size_t>(Thing::name));
@@ -197,6 +217,10 @@ Complaint about_word(Scene const& scene, Stop const& stop) {
         c.code = code::line;
         c.message = fmt::format("\"{}\" takes {}", spelling(takes->word), takes->what);
         c.hint = fmt::format("try: {}", takes->example);
+        return c;
+    }
+    if (stop.before.word == Word::drill) {
+        c.hint = fmt::format("a drill's name stands in quotes: drill \"{}\"", written);
         return c;
     }
     c.message = fmt::format("no word \"{}\"", written);
@@ -224,14 +248,29 @@ Complaint about_line_start(Stop const& stop) {
 }
 
 std::string hint_for(Scene const& scene, Stop const& stop) {
+    auto const is_figure = stop.here.is_figure() || stop.here.is('(');
+    switch (scene.form) {
+    case Form::note:
+        return "a note stands on a line of its own";
+    case Form::section:
+        return is_figure ? "items stand on lines of their own, below the heading"
+                         : "behind a heading stand its name in quotes, stroke, effort, gear (with) and rest";
+    default:
+        break;
+    }
     if (auto const list = list_of(scene.trace.expected); !list.empty()) {
         return fmt::format("here stands {}", list);
     }
+    auto const line_end = static_cast<std::size_t>(Thing::line_end);
+    if (scene.trace.expected.words.none() && scene.trace.expected.things == Things{}.set(line_end)) {
+        return "the line ends before it";
+    }
     if (auto const* statement = find(statements, stop.first);
-        statement != nullptr && scene.form != Form::item && scene.form != Form::section) {
+        statement != nullptr && scene.form != Form::item) {
         return fmt::format("such as: {}", statement->example);
     }
-    return "behind an amount stand stroke, effort, gear (with), rest or on";
+    return is_figure ? "a new item begins a new line, or stands behind \"+\" inside parentheses"
+                     : "behind an amount stand stroke, effort, gear (with), rest or on";
 }
 
 } // namespace
@@ -248,6 +287,14 @@ Complaint complain_of_place(Scene const& scene) {
         Trace quotes;
         quotes.refuse({here.begin, here.begin + 1, Fault::string, 0, false});
         return complain_of_value({scene.form, scene.begin, scene.end, scene.depth, quotes});
+    }
+    if (here.sort == Lexeme::Sort::word && clings_to_word(*here.end)) {
+        auto const run = run_of(here.begin, scene.end);
+        return {.code = code::word,
+                .from = here.begin,
+                .to = here.begin + run.size(),
+                .message = fmt::format("\"{}\" touches what stands behind it", here.text()),
+                .hint = fmt::format("try: {} {}", here.text(), run.substr(here.text().size()))};
     }
     if (here.sort == Lexeme::Sort::word && here.word == Word::none) {
         return about_word(scene, stop);

@@ -82,7 +82,10 @@ std::optional<Complaint> complain_of_character(Scene const& scene) {
         lookalikes, [&](Lookalike const& l) { return character >= l.low && character <= l.high; });
     if (known != lookalikes.end()) {
         c.message = fmt::format("{} (U+{:04X})", known->name, number);
-        c.hint = fmt::format("type {}", known->type);
+        auto const is_digit = known->type == "0 to 9";
+        c.hint = known->type == "nothing" ? "delete it"
+                 : is_digit ? fmt::format("type {}", number - static_cast<std::uint32_t>(known->low))
+                            : fmt::format("type {}", known->type);
     } else {
         c.message = fmt::format("the character U+{:04X} outside of quotes", number);
         c.hint = "names and notes stand in \"quotes\", comments behind #";

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <fmt/format.h>
+#include <span>
 
 /// Each function knows one habit: what it looks like and what to type instead.
 namespace lengthwise::grammar {
@@ -262,7 +263,8 @@ Answer label_colon(Stuck const& s) {
         return {};
     }
     return at_piece(s, code::line, "a label ends with a colon",
-                    fmt::format("try: {}: {}", s.text(-static_cast<int>(s.at), -1), p.text()));
+                    fmt::format("try: {}: {}", s.text(-static_cast<int>(s.at), -1),
+                                s.text(0, static_cast<int>(s.line.size() - s.at) - 2)));
 }
 
 /// `25 kick/25 crawl`
@@ -289,8 +291,9 @@ Answer behind_selector(Stuck const& s) {
     }
     return at_piece(s, code::line, fmt::format("\"{}\" stands before the selector", s.piece().text()),
                     word == Word::on || word == Word::off ? "try: 4 x 50 on 1:10, odds easy, evens hard"
-                    : word == Word::rest                  ? "try: 4 x 50 rest 15s, odds easy, evens hard"
-                                         : "all of an item's own words come before odds, evens, first …");
+                    : word == Word::rest
+                        ? "try: 4 x 50 rest 15s, odds easy, evens hard"
+                        : "an item's own words come before odds, evens, every, first, next and last");
 }
 
 /// `4 x 50, first 2`
@@ -380,32 +383,23 @@ std::optional<Complaint> complain_of_habit(Scene const& scene) {
         }
     }
     using Habit = Answer (*)(Stuck const&);
-    constexpr Habit habits[] = {bare_at,
-                                at_sign,
-                                dash_between_numbers,
-                                label_colon,
-                                count_twice,
-                                no_count,
-                                comma_at_end,
-                                comma_without_blank,
-                                late_ladder,
-                                two_figures,
-                                plus_outside,
-                                stray_parenthesis,
-                                count_of_nothing,
-                                labelled_pause,
-                                glued_slash,
-                                behind_selector,
-                                selector_of_nothing,
-                                gear_without_with,
-                                words_first,
-                                other_sign};
-    for (auto const habit : habits) {
-        if (auto complaint = habit(stuck)) {
-            return complaint;
+    constexpr Habit anywhere[] = {at_sign, comma_at_end, comma_without_blank, gear_without_with};
+    constexpr Habit in_items[] = {bare_at,           dash_between_numbers, label_colon,    count_twice,
+                                  no_count,          late_ladder,          two_figures,    plus_outside,
+                                  stray_parenthesis, count_of_nothing,     labelled_pause, glued_slash,
+                                  behind_selector,   selector_of_nothing,  words_first,    other_sign};
+    auto const ask = [&](std::span<Habit const> habits) -> Answer {
+        for (auto const habit : habits) {
+            if (auto complaint = habit(stuck)) {
+                return complaint;
+            }
         }
-    }
-    return std::nullopt;
+        return {};
+    };
+    auto complaint = ask(anywhere);
+    auto const is_item = scene.form == Form::item || scene.form == Form::unknown ||
+                         (scene.form == Form::head && stuck.line.front().word == Word::set);
+    return !complaint && is_item ? ask(in_items) : complaint;
 }
 
 } // namespace lengthwise::grammar

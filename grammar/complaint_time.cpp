@@ -18,6 +18,12 @@ std::uint64_t number_of(std::string_view text) {
     return scan_digits(text.data()).value;
 }
 
+/// The unit behind a figure; Word::none where there is none.
+Word unit_of(std::string_view text) {
+    auto const letters = text.find_first_not_of("0123456789.: \t");
+    return letters == std::string_view::npos ? Word::none : find_word(text.substr(letters));
+}
+
 /// What was most likely meant by a number that lacks its unit.
 std::string with_unit(Value const& v) {
     auto const number = v.figure;
@@ -37,7 +43,7 @@ std::string with_unit(Value const& v) {
                                              : fmt::format("at {} per 100", as_clock(number));
     case Word::threshold:
     case Word::about:
-        return fmt::format("{} {}", keyword, as_clock(number < 10 ? number * 60 : number));
+        return fmt::format("{} {}", keyword, number < 10 ? fmt::format("{}:00", number) : as_clock(number));
     case Word::rest:
     case Word::plus:
     case Word::minus:
@@ -78,7 +84,7 @@ std::string decimal_time(std::string_view text) {
     auto const point = text.find('.');
     auto const whole = number_of(text);
     auto const tenths = scan_digits(text.data() + point + 1);
-    auto const unit = find_word(text.substr(text.find_first_not_of("0123456789.: \t")));
+    auto const unit = unit_of(text);
     auto const places = tenths.end - (text.data() + point + 1);
     if (places != 1 || whole > 1000) {
         return "1:30 or 90s";
@@ -134,8 +140,9 @@ void describe_date(Complaint& c, Value const& v) {
     } else {
         auto const year = scan_digits(v.text.data());
         auto const month = scan_digits(year.end + 1).value;
-        c.message = month == 2 ? fmt::format("February {} has {} days", year.value, v.figure)
-                               : fmt::format("{} has {} days", months.at(month), v.figure);
+        c.message = v.text.ends_with("-00") ? "there is no day 00"
+                    : month == 2            ? fmt::format("February {} has {} days", year.value, v.figure)
+                                            : fmt::format("{} has {} days", months.at(month), v.figure);
         c.hint.clear();
     }
 }
@@ -157,9 +164,6 @@ void describe_time(Complaint& c, Value const& v) {
         break;
     case Fault::time_zero:
         c.message = fmt::format("{} is no time at all", v.text);
-        c.hint = v.keyword() == Word::on || v.keyword() == Word::off
-                     ? "a send-off is above 0, such as 1:30"
-                     : "the time here is above 0, such as 1:30";
         break;
     case Fault::time_seconds:
         c.message = fmt::format("{} has {} behind a colon, the most is 59", v.text, v.figure);
@@ -170,21 +174,22 @@ void describe_time(Complaint& c, Value const& v) {
         c.hint = "times are 1:30, 0:05 or 1:02:03";
         break;
     case Fault::time_decimal:
-        if (v.text.find_first_of(":") == std::string_view::npos &&
-            v.text.find('.') != std::string_view::npos) {
+        if (unit_of(v.text) != Word::none) {
             c.message = fmt::format("{} is a time with a point", v.text);
             c.hint = fmt::format("try: {}", decimal_time(v.text));
         } else {
-            c.message = "up to three digits stand behind the point of a time";
-            c.hint = "such as 0:52.5; times of an hour and more have no point";
+            c.message = fmt::format("{} is no time", v.text);
+            c.hint = "a point stands behind m:ss, with up to three digits: 0:52.5";
         }
         break;
-    case Fault::time_distance:
+    case Fault::time_distance: {
+        auto const number = number_of(v.text);
         c.message = fmt::format("{} is a distance, here stands a time", v.text);
-        c.hint = find_word(v.text.substr(v.text.find_first_not_of("0123456789. \t"))) == Word::metres
-                     ? fmt::format("m is metres, try: {}min", number_of(v.text))
+        c.hint = unit_of(v.text) == Word::metres && number <= 60
+                     ? fmt::format("m is metres, try: {}min", number)
                      : "times are 15s, 2min or 1:30";
         break;
+    }
     case Fault::time_unit_wanted:
         c.message = fmt::format("{} is a clock; \"for\" takes a number and its unit", v.text);
         c.hint = fmt::format("try: {}", clock_with_unit(v));

@@ -164,7 +164,6 @@ Complaint complain_of_value(Scene const& scene) {
         break;
     case Fault::number_zero:
         c.message = fmt::format("{} is no distance at all", v.text);
-        c.hint = "the distance here is above 0";
         break;
     case Fault::number_decimal:
     case Fault::decimal_places:
@@ -206,10 +205,10 @@ Complaint complain_of_value(Scene const& scene) {
         describe_bounds(c, v, "rpe", "it runs from 1 to 10");
         break;
     case Fault::breaths_range:
-        describe_bounds(c, v, "breaths", "1 to 9999");
+        c.message = fmt::format("{}: at least 1, at most 9999", v.text);
         break;
     case Fault::selector_number:
-        describe_bounds(c, v, "reps", "1 to 9999");
+        c.message = fmt::format("{}: reps are counted from 1 to 9999", v.text);
         break;
     case Fault::descend_from:
         c.message = fmt::format("descend {} does not begin with 1", v.text);
@@ -222,7 +221,7 @@ Complaint complain_of_value(Scene const& scene) {
         c.code = code::limit;
         c.message = fmt::format("parentheses are {} deep here, the limit is {}", limits::nesting + 1,
                                 limits::nesting);
-        c.hint = "name an inner set: set \"…\" = …, and use it";
+        c.hint = "give the inner set a name: set \"inner\" = 4 x 50, then use \"inner\"";
         break;
     case Fault::not_single:
         c.code = code::line;

@@ -21,7 +21,7 @@ bool Document::place(Form form) {
     switch (form) {
     case Form::plan:
         if (first_ != nullptr) {
-            return misplaced("\"plan\" stands first in the file", "move it above this line", first_,
+            return misplaced("\"plan\" stands once, first in the file", "move it above this line", first_,
                              "the first line");
         }
         return true;

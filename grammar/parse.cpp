@@ -180,7 +180,7 @@ constexpr auto broken = single_key<Word::broken>() >>
 constexpr auto as_needed = then<Word::as>() >> leaf_end<Kind::rest_as_needed, Word::needed>();
 constexpr auto send_off = key<Word::on, Word::off>() >> duration<Kind::on, TimeRule::above_zero>() >>
                           *(comma >> duration<Kind::on_more, TimeRule::above_zero, From::figure>());
-constexpr auto time_at_wall = rest<Kind::rest>() | Terminal<Breaths>{} | as_needed;
+constexpr auto time_at_wall = Terminal<Breaths>{} | rest<Kind::rest>() | as_needed;
 constexpr auto recovery = key<Word::rest>() >> time_at_wall | send_off;
 
 constexpr Terminal<Begun> begun;

@@ -345,18 +345,18 @@ struct IfTimeLabel {
 };
 
 inline bool Breaths::read(char const*& at, Reading& r) {
-    auto const* p = at;
-    auto const size = r.tree.size();
-    if (!read_number(p, r, Kind::rest_breaths, 1, limits::repeat, Fault::breaths_range, r.opened.begin)) {
+    auto const figure = r.figure(at);
+    auto const& breaths = r.word(figure.end);
+    if (figure.begin == figure.end || breaths.word != Word::breaths) {
         return false;
     }
-    auto const& ahead = r.word(p);
-    if (ahead.word != Word::breaths) {
-        r.drop_from(size);
+    auto const count = figure.value;
+    if (count - 1 >= limits::repeat && !r.pass(figure.begin, breaths.end, Fault::breaths_range)) {
         return false;
     }
-    r.tree.nodes.back().length = static_cast<std::uint16_t>(ahead.end - r.opened.begin);
-    at = ahead.end;
+    at = breaths.end;
+    r.push(Kind::rest_breaths, r.opened.begin, at,
+           count - 1 >= limits::repeat ? 1 : static_cast<std::uint32_t>(count));
     return true;
 }
 

@@ -35,40 +35,44 @@ std::uint32_t scan_fraction_of_second(char const*& at) {
     return value;
 }
 
-/// `1:30`, `:50`, `1:02:03`, `0:52.5`; `colon` is the first one.
-bool scan_clock(Reading& r, Quantity& q, std::uint64_t first, char const* colon) {
-    auto const* at = colon + 1;
-    std::array<std::uint64_t, 3> parts{first, 0, 0};
-    std::size_t count = 1;
-    for (;;) {
-        auto const [value, end] = scan_digits(at);
-        if (!two_digits(at) && !r.pass(q.begin, end, Fault::time_digits)) {
-            return false;
-        }
-        if (value >= 60 && !r.pass(q.begin, end, Fault::time_seconds, value)) {
-            return false;
-        }
-        parts[count++] = value;
-        at = end;
-        if (*at != ':' || !is_digit(at[1]) || count == 3) {
-            break;
-        }
+/// The end of a run of digits, colons and points.
+char const* end_of_clock(char const* at) {
+    while (is_digit(*at) || ((*at == ':' || *at == '.') && is_digit(at[1]))) {
         ++at;
     }
-    auto const* fraction = at;
-    std::uint64_t ms = count == 2 ? scan_fraction_of_second(at) : 0;
+    return at;
+}
+
+/// `1:30`, `:50`, `1:02:03`, `0:52.5`; `colon` is the first one.
+bool scan_clock(Reading& r, Quantity& q, std::uint64_t first, char const* colon) {
+    auto const* const all = end_of_clock(q.begin);
+    std::array<std::uint64_t, 3> parts{first, 0, 0};
+    std::size_t count = 1;
+    auto const* at = colon;
+    for (; *at == ':' && is_digit(at[1]) && count < parts.size(); ++count) {
+        auto const [value, end] = scan_digits(at + 1);
+        if (!two_digits(at + 1) && !r.pass(q.begin, all, Fault::time_digits)) {
+            return false;
+        }
+        if (value >= 60 && !r.pass(q.begin, all, Fault::time_seconds, value)) {
+            return false;
+        }
+        parts.at(count) = std::min<std::uint64_t>(value, 59);
+        at = end;
+    }
+    auto const is_long = count == 3;
+    std::uint64_t ms = is_long ? 0 : scan_fraction_of_second(at);
     q.end = at;
-    if ((is_digit(*at) || (*at == '.' && is_digit(at[1]))) &&
-        !r.pass(fraction, at + 1, Fault::time_decimal)) {
-        return false;
+    if (at != all) { // a third colon, a fourth decimal, a point behind h:mm:ss
+        return r.refuse(q.begin, all, Fault::time_decimal);
     }
-    if (is_letter(*at) && !r.pass(q.begin, at + 1, Fault::clings)) {
-        return false;
+    if (is_letter(*at)) {
+        return refuse_clinging(r, q, r.word(at));
     }
-    ms += count == 2 ? parts[0] * minute_ms + parts[1] * second_ms
-                     : std::min(parts[0], std::uint64_t{100}) * hour_ms + parts[1] * minute_ms +
-                           parts[2] * second_ms;
-    return finish_time(r, q, ms, count == 2 ? WrittenTime::clock : WrittenTime::long_clock);
+    auto const high = std::min<std::uint64_t>(parts[0], 10'000);
+    ms += is_long ? high * hour_ms + parts[1] * minute_ms + parts[2] * second_ms
+                  : high * minute_ms + parts[1] * second_ms;
+    return finish_time(r, q, ms, is_long ? WrittenTime::long_clock : WrittenTime::clock);
 }
 
 /// `33 1/3`: `numerator` stands behind a blank, a slash and a digit touch its end.

@@ -90,9 +90,11 @@ enum class Fault : std::uint8_t {
     date_day,
 };
 
+using Things = std::bitset<static_cast<std::size_t>(Thing::things)>;
+
 struct Expected {
     WordSet words;
-    std::bitset<static_cast<std::size_t>(Thing::things)> things;
+    Things things;
 };
 
 class Trace {
