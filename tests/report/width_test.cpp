@@ -40,6 +40,7 @@ TEST_CASE("text folds at blanks, and within a word only where it must") {
     CHECK(fold("abcdefghij", 4, 0) == "abcd\nefgh\nij");
     CHECK(fold("abcdefghij", 4, 2) == "abcd\n  ef\n  gh\n  ij");
     CHECK(fold("", 4).empty());
+    CHECK(fold("one   two  ", 6, 0) == "one\ntwo"); // no blank at a line's end
     CHECK(fold("放松慢游", 3, 0) == "放\n松\n慢\n游");
     CHECK(fold("放松", 1, 0) == "放\n松"); // wider than the line: still one by one
 }

@@ -1,0 +1,104 @@
+#include "report/tally_json.hpp"
+#include "support/generate.hpp"
+#include "support/read_plan.hpp"
+#include "support/temp_folder.hpp"
+#include "tally_samples.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <array>
+#include <cstdio>
+#include <cstdlib>
+#include <memory>
+
+/// JSON held against docs/tally.schema.json by Python's jsonschema, and read back by jq:
+/// programs that share no code with this one.
+namespace lengthwise::report {
+namespace {
+
+std::string json(std::string text, std::optional<calc::By> by = {}) {
+    auto const read = support::read_plan(std::move(text));
+    REQUIRE(read.error() == "");
+    return tally_json(read.plan(), {{}, {}, by, 60, false, ""});
+}
+
+std::string output_of(std::string const& command) {
+    std::unique_ptr<FILE, int (*)(FILE*)> const pipe{popen(command.c_str(), "r"), pclose};
+    REQUIRE(pipe != nullptr);
+    std::string text;
+    std::array<char, 4096> piece{};
+    while (auto const read = std::fread(piece.data(), 1, piece.size(), pipe.get())) {
+        text.append(piece.data(), read);
+    }
+    return text;
+}
+
+/// What `filter` makes of the document.
+std::string jq(std::string const& document, std::string const& filter) {
+    support::TempFolder const folder;
+    return output_of("jq -c '" + filter + "' '" + folder.file("tally.json", document) + "' 2>&1");
+}
+
+/// True when the schema accepts all documents.
+bool accepted(std::vector<std::string> const& documents) {
+    support::TempFolder const folder;
+    std::string command = "python3 -W ignore -m jsonschema";
+    for (std::size_t i = 0; i < documents.size(); ++i) {
+        command += " -i '" + folder.file(std::to_string(i) + ".json", documents[i]) + "'";
+    }
+    auto const log = folder.path("log");
+    command += " " LENGTHWISE_ROOT "/docs/tally.schema.json > '" + log + "' 2>&1";
+    bool const good = std::system(command.c_str()) == 0;
+    auto const said = support::bytes_of(log);
+    REQUIRE(said.find("No module named") == std::string::npos); // Debian: python3-jsonschema
+    return good;
+}
+
+} // namespace
+
+TEST_CASE("the schema accepts what tally writes") {
+    std::vector<std::string> documents{json(std::string{test::otter_cove}), json(""),
+                                       json(std::string{test::otter_cove}, calc::By::gear),
+                                       tally_json_errors("bad.swim", 2)};
+    for (std::uint64_t seed = 1; seed <= 40; ++seed) {
+        test::Wanted wanted;
+        wanted.seed = seed;
+        documents.push_back(json(test::generate(wanted).text, calc::By::effort));
+    }
+    CHECK(accepted(documents));
+}
+
+TEST_CASE("the schema refuses what tally does not write") {
+    auto const good = json("pool 25m\nsession\nmain\nlane 1: 100\n");
+    REQUIRE(accepted({good}));
+    for (auto const* change :
+         {".schema = \"lengthwise.tally/2\"", "del(.plan.metres)", ".plan.lengths = 4.5", ".plan.weeks = []",
+          ".plan.weeks[0].number = 0", ".plan.weeks[0].from = \"1 May\"",
+          "del(.plan.weeks[0].sessions[0].date)", ".plan.weeks[0].sessions[0].name = 7",
+          ".plan.weeks[0].sessions[0].sections[0].kind = \"swim\"", ".plan.lanes = []",
+          ".plan.lanes[0].lane = 101", ".plan.seconds = {\"low\": 1}", "del(.plan.estimated_metres)",
+          ".plan.longest_rep_metres = -1", "del(.plan)", ".errors = 1 | .file = \"a\" | del(.schema)"}) {
+        INFO(change);
+        CHECK_FALSE(accepted({jq(good, change)}));
+    }
+}
+
+TEST_CASE("jq reads the totals back and adds them up") {
+    auto const text = json(std::string{test::otter_cove});
+    CHECK(jq(text, ".schema") == "\"lengthwise.tally/1\"\n");
+    CHECK(jq(text, "[.plan.metres, .plan.lengths, .plan.longest_rep_metres, .plan.reps]") ==
+          "[1866.6667,71,300,20]\n");
+    CHECK(jq(text, "[.plan.weeks[].sessions[].name]") == "[\"Long glide\",\"Thirds\",\"By lane\"]\n");
+    CHECK(jq(text, "[.plan.lanes[] | {(.lane | tostring): .metres}] | add") ==
+          "{\"1\":1866.6667,\"2\":1666.6667,\"3\":1666.6667}\n");
+    CHECK(jq(text, "[.plan.weeks[].sessions[] | .reps == ([.sections[].reps] | add)] | all") == "true\n");
+    CHECK(jq(text, "[.plan.weeks[].sessions[] | .lengths == ([.sections[].lengths] | add)] | all") ==
+          "true\n");
+}
+
+TEST_CASE("jq reads names of any script back") {
+    auto const text = json("plan \"say \\\"fist\\\" \\\\ 放松 ⅓ \\\\u\"\npool 25m\nsession\nmain\n100\n");
+    CHECK(jq(text, ".plan.name") == "\"say \\\"fist\\\" \\\\ 放松 ⅓ \\\\u\"\n");
+}
+
+} // namespace lengthwise::report
