@@ -66,7 +66,7 @@ void judge(Inquiry& inquiry) {
 Rule const calendar{
     .name = "calendar",
     .severity = Severity::error,
-    .measures = "dates in order, none after the race, none twice",
+    .measures = "dates in order, none twice",
     .limit = "",
     .meaning = "Weeks and sessions with a date stand in the order of their dates. No day has two "
                "sessions, and none comes after race day.",

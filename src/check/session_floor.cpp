@@ -98,7 +98,7 @@ Rule const session_floor{
     .name = "session-floor",
     .severity = Severity::warning,
     .measures = "one session is long enough for the race",
-    .limit = "a third over the race, at least three laps",
+    .limit = "race and a third",
     .meaning = "Once before the taper a session is as long as the race and a third of it, or and three laps, "
                "whichever is more: the race rep with room to warm up and cool down.",
     .why = "the race rep needs a session around it.",

@@ -45,7 +45,7 @@ int deck(Deck const& options, Files& files, Console& console) {
         .session = picked.scope.index, .lane = options.wish.lane, .ascii = console.ascii};
     console.out.write(report::deck_text(view(loaded->plan(), shown, options),
                                         {.width = console.width, .ascii = console.ascii}, console.out_paint));
-    say_warnings(*loaded, console);
+    say_warnings(*loaded, picked.scope, console);
     return fine;
 }
 

@@ -49,6 +49,29 @@ void say_refusal(std::string const& name, std::string const& reason, Files& file
                                            report::visible(near)));
 }
 
+/// The text of a scope's sessions, up to the next one or to the end of the file.
+Span text_of_scope(Loaded const& loaded, report::Scope scope) {
+    auto const& plan = loaded.plan();
+    auto first = scope.index;
+    auto end = first + 1;
+    if (scope.kind == report::Scope::Kind::week) {
+        first = plan.weeks[scope.index].sessions.first;
+        end = plan.weeks[scope.index].sessions.end();
+    }
+    if (scope.kind == report::Scope::Kind::plan || first >= plan.sessions.size()) {
+        return {0, UINT32_MAX};
+    }
+    return {plan.sessions[first].span.begin,
+            end < plan.sessions.size() ? plan.sessions[end].span.begin : loaded.bundle.root().source.end()};
+}
+
+/// Stands there, or in a set that is used there.
+bool is_in(Diagnostic const& finding, Span text) {
+    auto const inside = [text](Span span) { return span.begin >= text.begin && span.begin < text.end; };
+    return inside(finding.span) ||
+           std::ranges::any_of(finding.related, [&](Related const& related) { return inside(related.span); });
+}
+
 } // namespace
 
 void Console::say(std::string_view message) {
@@ -127,9 +150,19 @@ void say_errors(Loaded const& loaded, Console& console) {
         fmt::format("\n{}\n", report::errors_line(loaded.name, loaded.errors.count(Severity::error))));
 }
 
-void say_warnings(Loaded const& loaded, Console& console) {
-    auto const findings = check::check_on_the_way(loaded.plan());
-    if (findings.count(Severity::warning) > 0) {
+void say_warnings(Loaded const& loaded, report::Scope scope, Console& console) {
+    auto const found = check::check_on_the_way(loaded.plan());
+    auto const text = text_of_scope(loaded, scope);
+    Diagnostics findings;
+    for (auto const& finding : found.kept()) {
+        if (is_in(finding, text)) {
+            findings.add(finding);
+        }
+    }
+    if (scope.kind == report::Scope::Kind::plan) {
+        findings = found; // with what was counted only
+    }
+    if (!findings.kept().empty()) {
         console.err.write(
             report::findings_text(findings, loaded.sources(), console.err_paint, style_of(console)));
     }

@@ -4,6 +4,7 @@
 #include "cli/files.hpp"
 #include "grammar/bundle.hpp"
 #include "plan/resolve.hpp"
+#include "report/choose.hpp"
 #include "report/findings_text.hpp"
 
 #include <functional>
@@ -48,8 +49,8 @@ struct Named {
 /// Shows a file's errors on standard error, and that there is nothing else to see.
 void say_errors(Loaded const& loaded, Console& console);
 
-/// Shows the warnings that belong to the figures on standard error.
-void say_warnings(Loaded const& loaded, Console& console);
+/// Shows the warnings that belong to the figures of these sessions on standard error.
+void say_warnings(Loaded const& loaded, report::Scope scope, Console& console);
 
 [[nodiscard]] report::FindingsStyle style_of(Console const& console);
 

@@ -34,7 +34,7 @@ int tally_plan(Loaded const& loaded, Tally const& options, bool several, bool fi
         console.out.write(first ? "" : "\n");
         console.out.write(report::tally_text(loaded.plan(), shown, console.out_paint));
     }
-    say_warnings(loaded, console);
+    say_warnings(loaded, picked.scope, console);
     return fine;
 }
 

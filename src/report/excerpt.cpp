@@ -10,13 +10,14 @@ namespace {
 
 constexpr std::size_t tab_stop = 8;
 
-/// Where the shown part begins, in bytes: a third of the width before the mark, at a word.
+/// Where the shown part begins, in bytes: a third of the width before the mark, earlier where
+/// the text ends before the width does, at a word.
 std::size_t first_byte(std::string_view text, std::size_t mark, std::size_t width) {
     auto const before = cells(text.substr(0, mark));
     if (before <= width / 3) {
         return 0;
     }
-    auto const from = bytes_within(text, before - width / 3);
+    auto const from = bytes_within(text, std::min(before - width / 3, cells(text) - width));
     auto const blank = text.substr(0, mark).find(' ', from);
     auto const word = blank == std::string_view::npos ? from : text.find_first_not_of(' ', blank);
     return std::min(word, mark);

@@ -128,7 +128,7 @@ std::string findings_text(Diagnostics const& findings, Sources const& sources, P
 
 std::string errors_line(std::string_view file, std::uint64_t errors) {
     return fmt::format("{} error{} in {}; no totals until {} mended", errors, errors == 1 ? "" : "s",
-                       visible(file), errors == 1 ? "it is" : "they are");
+                       file == "-" ? "standard input" : visible(file), errors == 1 ? "it is" : "they are");
 }
 
 std::string counts(Diagnostics const& findings) {

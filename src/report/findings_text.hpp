@@ -39,7 +39,7 @@ struct FindingsStyle {
 [[nodiscard]] std::string findings_text(Diagnostics const& findings, Sources const& sources,
                                         Paint const& paint, FindingsStyle style = {});
 
-/// "1 error in draft.swim; no totals until it is mended".
+/// "1 error in draft.swim; no totals until it is mended". The file "-" is standard input.
 [[nodiscard]] std::string errors_line(std::string_view file, std::uint64_t errors);
 
 /// "1 error, 2 warnings"; empty without any.
