@@ -1,0 +1,76 @@
+#pragma once
+
+#include "calc/exact.hpp"
+#include "calc/factors.hpp"
+#include "plan/plan.hpp"
+#include "units/distance.hpp"
+#include "units/duration.hpp"
+#include "units/pool.hpp"
+#include "units/range.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+/// How long a rep takes, and how far a timed one goes. The formulas, their sources and worked
+/// examples: docs/calculations.md.
+namespace lengthwise::calc {
+
+/// What decides the time of a rep beside its own words: a threshold, a pool, the factors in force.
+class Pacing {
+  public:
+    /// Without a threshold only exact paces are known. The threshold outlives the pacing.
+    Pacing(plan::Threshold const* threshold, Pool const& pool, Factors factors);
+
+    [[nodiscard]] bool known() const { return threshold_ != nullptr; }
+    [[nodiscard]] plan::Threshold const* threshold() const { return threshold_; }
+    [[nodiscard]] Pool const& pool() const { return pool_; }
+    [[nodiscard]] Factors const& factors() const { return factors_; }
+
+    /// R: milliseconds for a unit of distance at threshold in this pool, above 0. Only where known.
+    [[nodiscard]] Exact const& rate() const { return rate_; }
+    /// R': with what `threshold plus` or `minus` adds for 100 of the pool's unit.
+    [[nodiscard]] Exact rate(plan::Effort const& effort) const;
+    /// Twice B, in units of distance: what may be swum above threshold, low with low. Efforts that
+    /// are swum to be repeated leave half of it unused.
+    [[nodiscard]] Band<std::int64_t> twice_reserve(plan::Effort const& effort) const;
+    /// What `threshold about` multiplies a finished time with.
+    [[nodiscard]] Band<Exact> about() const;
+    /// What `with stops` adds, milliseconds for a unit of distance.
+    [[nodiscard]] Band<Exact> stops() const;
+
+  private:
+    plan::Threshold const* threshold_;
+    Pool pool_;
+    Factors factors_;
+    Exact rate_;
+};
+
+/// One rep.
+struct RepTime {
+    Band<Duration> swim;  ///< with its breaks; only where `timed`
+    Duration breaks;      ///< of `broken`
+    Distance estimated;   ///< what a timed rep goes, whole lengths; 0 for a distance
+    bool timed = true;    ///< false: the time is unknown, for want of a pace
+    bool measured = true; ///< false: of a timed rep, how far it goes is unknown
+};
+
+/// What takes longer, or goes farther, counts as this much: twice what any session may hold, and
+/// small enough that 9999 of it can be added up.
+inline constexpr Duration longest_time = Duration::hours(2 * limits::session_hours);
+inline constexpr Distance farthest = Distance::metres(2 * limits::session_km * 1000);
+
+/// A rep of `amount` (Distance units, or milliseconds if `timed`) swum with these terms.
+[[nodiscard]] RepTime rep_time(plan::Plan const& plan, Pacing const& pacing, plan::Terms const& terms,
+                               std::int64_t amount, bool timed);
+
+/// The swimming of one rep by its manners: a part of a split as often as it comes, breaks left
+/// out. The times add up to the rep's. Nothing where the time is unknown.
+struct PartTime {
+    plan::Manner const* manner = nullptr;
+    std::optional<Band<Duration>> swim;
+};
+[[nodiscard]] std::vector<PartTime> part_times(plan::Plan const& plan, Pacing const& pacing,
+                                               plan::Terms const& terms, std::int64_t amount, bool timed);
+
+} // namespace lengthwise::calc
