@@ -3,11 +3,13 @@
 #include "report/width.hpp"
 
 #include <algorithm>
+#include <limits>
 
 namespace lengthwise::report {
 namespace {
 
 constexpr std::size_t between = 2;
+constexpr auto unlimited = std::numeric_limits<std::size_t>::max();
 
 void trim(std::string& line) {
     line.erase(line.find_last_not_of(' ') + 1);
@@ -15,25 +17,29 @@ void trim(std::string& line) {
 
 } // namespace
 
-void Table::row(std::vector<Cell> cells, Ink ink) {
-    rows_.push_back({std::move(cells), ink});
+Table::Table(std::vector<Column> columns)
+    : columns_(std::move(columns)), widest_(columns_.size()), narrowed_(columns_.size(), unlimited) {}
+
+void Table::row(std::vector<Cell> const& row, Ink ink) {
+    rows_.push_back({placed_.size(), static_cast<std::uint32_t>(row.size()), ink});
+    for (std::size_t i = 0; i < row.size(); ++i) {
+        auto const& [text, hang] = row[i];
+        widest_[i].whole = std::max(widest_[i].whole, cells(text));
+        widest_[i].hang = std::max(widest_[i].hang, cells(hang));
+        placed_.push_back({static_cast<std::uint32_t>(text.size()), static_cast<std::uint32_t>(hang.size())});
+        bytes_.append(text).append(hang);
+    }
 }
 
 void Table::gap() {
-    rows_.emplace_back();
+    row({});
 }
 
 std::vector<Table::Extent> Table::extents() const {
-    std::vector<Extent> extents(columns_.size());
-    for (auto const& row : rows_) {
-        for (std::size_t i = 0; i < row.cells.size(); ++i) {
-            extents[i].whole = std::max(extents[i].whole, cells(row.cells[i].text));
-            extents[i].hang = std::max(extents[i].hang, cells(row.cells[i].hang));
-        }
-    }
+    auto extents = widest_;
     for (std::size_t i = 0; i < extents.size(); ++i) {
         if (extents[i].shown()) {
-            extents[i].whole = std::max(extents[i].whole, cells(columns_[i].head));
+            extents[i].whole = std::max(std::min(extents[i].whole, narrowed_[i]), cells(columns_[i].head));
         }
     }
     make_room_for_groups(extents);
@@ -59,20 +65,24 @@ std::size_t Table::cells_of(std::vector<Extent> const& extents, std::size_t firs
     return total;
 }
 
-std::string Table::line(std::vector<Cell> const& cells, std::vector<Extent> const& extents) const {
-    std::string line;
-    for (std::size_t i = 0; i < extents.size(); ++i) {
-        if (!extents[i].shown()) {
-            continue;
-        }
-        auto const& cell = i < cells.size() ? cells[i] : Cell{};
-        line.append(line.empty() ? 0 : between, ' ');
-        line += columns_[i].figures
-                    ? pad_left(cell.text, extents[i].whole) + pad_right(cell.hang, extents[i].hang)
-                    : pad_right(cell.text, extents[i].cells());
+void Table::add_cell(Line& line, std::string_view text, std::string_view hang) const {
+    auto const i = line.column++;
+    auto const& extent = line.extents[i];
+    if (!extent.shown()) {
+        return;
     }
-    trim(line);
-    return line;
+    line.text.append(line.text.empty() ? 0 : between, ' ');
+    line.text += columns_[i].figures ? pad_left(text, extent.whole) + pad_right(hang, extent.hang)
+                                     : pad_right(cut(text, narrowed_[i], ascii_), extent.cells());
+}
+
+std::string Table::heads(std::vector<Extent> const& extents) const {
+    Line line{extents};
+    for (auto const& column : columns_) {
+        add_cell(line, column.head, {});
+    }
+    trim(line.text);
+    return line.text;
 }
 
 std::string Table::groups(std::vector<Extent> const& extents) const {
@@ -90,31 +100,30 @@ std::size_t Table::width() const {
 }
 
 void Table::fit(std::size_t column, std::size_t width, bool ascii, std::size_t least) {
-    auto const own = extents()[column].whole;
     auto const total = this->width();
-    if (total <= width) {
-        return;
-    }
-    auto const room = std::max(least, own - std::min(own, total - width));
-    for (auto& row : rows_) {
-        if (column < row.cells.size()) {
-            row.cells[column].text = cut(row.cells[column].text, room, ascii);
-        }
+    if (total > width) {
+        auto const own = extents()[column].whole;
+        narrowed_[column] = std::max(least, own - std::min(own, total - width));
+        ascii_ = ascii;
     }
 }
 
 std::string Table::text(Paint const& paint) const {
     auto const extents = this->extents();
-    std::vector<Cell> heads;
-    for (auto const& column : columns_) {
-        heads.push_back({column.head, {}});
-    }
     std::string text;
-    for (auto const& head : {groups(extents), line(heads, extents)}) {
+    for (auto const& head : {groups(extents), heads(extents)}) {
         text += head.empty() ? "" : paint(Ink::dim, head) + "\n";
     }
+    std::string_view bytes = bytes_;
     for (auto const& row : rows_) {
-        text += paint(row.ink, line(row.cells, extents)) + "\n";
+        Line line{extents};
+        for (auto i = row.first; i < row.first + row.count; ++i) {
+            auto const [size, hang] = placed_[i];
+            add_cell(line, bytes.substr(0, size), bytes.substr(size, hang));
+            bytes.remove_prefix(size + hang);
+        }
+        trim(line.text);
+        text.append(paint(row.ink, line.text)).append("\n");
     }
     return text;
 }

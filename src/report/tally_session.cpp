@@ -11,49 +11,48 @@
 namespace lengthwise::report {
 namespace {
 
-struct Part {
-    std::string label;
-    Tally tally;
-};
+std::string section_label(plan::Plan const& plan, plan::Section const& section) {
+    auto label = std::string{spelling(word_of(section.kind))};
+    auto const name = plan.heading_of(section).name;
+    return name.empty() ? label : label + " " + visible(name);
+}
 
-std::vector<Part> parts_of(Screen const& screen, plan::Index session, calc::LaneSet const& lanes) {
-    std::vector<Part> parts;
+bool same(Tally const& tally, int a, int b) {
+    return tally.swum(a).totals == tally.swum(b).totals && tally.if_time(a).totals == tally.if_time(b).totals;
+}
+
+/// Splits lanes that were alike so far where this section's figures differ.
+std::vector<calc::LaneSet> split_by(Tally const& tally, std::vector<calc::LaneSet> const& alike) {
+    std::vector<calc::LaneSet> result;
+    for (auto const& lanes : alike) {
+        auto const first = static_cast<std::ptrdiff_t>(result.size());
+        for (int const lane : calc::numbers(lanes)) {
+            auto found = std::find_if(result.begin() + first, result.end(), [&](calc::LaneSet const& others) {
+                return same(tally, calc::lowest(others), lane);
+            });
+            if (found == result.end()) {
+                found = result.insert(found, calc::LaneSet{});
+            }
+            found->set(static_cast<std::size_t>(lane));
+        }
+    }
+    return result;
+}
+
+/// Lanes with the same figures in every row share their columns; without any lane
+/// there is one block for all.
+std::vector<calc::LaneSet> blocks_of(Screen const& screen, plan::Index session, Tally const& whole) {
+    std::vector<calc::LaneSet> blocks{whole.lanes()};
     auto const& run = screen.plan().sessions[session].sections;
     for (auto i = run.first; i < run.end(); ++i) {
-        auto const& section = screen.plan().sections[i];
-        auto label = std::string{spelling(word_of(section.kind))};
-        if (!screen.plan().heading_of(section).name.empty()) {
-            label.append(" ").append(visible(screen.plan().heading_of(section).name));
+        auto const tally = screen.summary.section(session, i, whole.lanes());
+        if (tally.has_lane_lines()) {
+            blocks = split_by(tally, blocks);
         }
-        parts.push_back({std::move(label), screen.summary.section(session, i, lanes)});
     }
-    return parts;
-}
-
-/// Lanes with the same figures in every row share their columns.
-struct Block {
-    int lane = 0;
-    calc::LaneSet lanes;
-};
-
-bool same(std::vector<Part> const& parts, int a, int b) {
-    return std::all_of(parts.begin(), parts.end(), [&](Part const& part) {
-        return part.tally.swum(a).totals == part.tally.swum(b).totals &&
-               part.tally.if_time(a).totals == part.tally.if_time(b).totals;
-    });
-}
-
-std::vector<Block> blocks_of(Tally const& whole, std::vector<Part> const& parts) {
-    std::vector<Block> blocks;
-    for (int const lane : calc::numbers(whole.lanes())) {
-        auto found = std::find_if(blocks.begin(), blocks.end(),
-                                  [&](Block const& block) { return same(parts, block.lane, lane); });
-        if (found == blocks.end()) {
-            found = blocks.insert(found, Block{lane, {}});
-        }
-        found->lanes.set(static_cast<std::size_t>(lane));
-    }
-    return blocks.empty() ? std::vector<Block>{Block{}} : blocks;
+    std::sort(blocks.begin(), blocks.end(),
+              [](auto const& a, auto const& b) { return calc::lowest(a) < calc::lowest(b); });
+    return blocks;
 }
 
 /// A rep as a row: its distance and its lengths; no rep has a sum of timed ones.
@@ -67,16 +66,17 @@ calc::Totals as_row(Distance rep, Pool const& pool) {
 class SessionTable {
   public:
     SessionTable(Screen const& screen, plan::Index session)
-        : screen_(screen), pool_(screen.plan().pool_of(screen.plan().sessions[session])),
-          whole_(screen.summary.session(session)), parts_(parts_of(screen, session, whole_.lanes())),
-          blocks_(blocks_of(whole_, parts_)), shown_{pool_.unit, whole_.has_lengths(), false,
-                                                     has_timed(whole_)} {}
+        : screen_(screen), pool_(screen.plan().pool_of(screen.plan().sessions[session])), session_(session),
+          whole_(screen.summary.session(session)),
+          blocks_(blocks_of(screen, session, whole_)), shown_{pool_.unit, whole_.has_lengths(), false,
+                                                              has_timed(whole_)} {}
 
     /// As many lanes side by side as there is room for, the others below.
     [[nodiscard]] std::string text() const {
         std::string text;
         for (std::size_t first = 0; first < blocks_.size();) {
-            auto count = blocks_.size() - first;
+            // Two blanks and "lane 1" at least: more need not be tried.
+            auto count = std::min(blocks_.size() - first, screen_.options.width / 8 + 1);
             while (count > 1 && table(first, count).width() > screen_.options.width) {
                 --count;
             }
@@ -91,16 +91,18 @@ class SessionTable {
   private:
     [[nodiscard]] Table table(std::size_t first, std::size_t count) const {
         Table table{columns_of(first, count)};
-        auto const row = [&](std::string const& label, Ink ink, auto append) {
-            std::vector<Cell> cells{{label, {}}};
+        auto const row = [&](std::string label, Ink ink, auto append) {
+            std::vector<Cell> cells{{std::move(label), {}}};
             for (auto i = first; i < first + count; ++i) {
-                append(cells, blocks_[i].lane);
+                append(cells, calc::lowest(blocks_[i]));
             }
             table.row(std::move(cells), ink);
         };
-        for (auto const& part : parts_) {
-            row(part.label, Ink::plain,
-                [&](auto& cells, int lane) { add(cells, part.tally.swum(lane).totals); });
+        auto const& run = screen_.plan().sessions[session_].sections;
+        for (auto i = run.first; i < run.end(); ++i) {
+            auto const tally = screen_.summary.section(session_, i, whole_.lanes());
+            row(section_label(screen_.plan(), screen_.plan().sections[i]), Ink::plain,
+                [&](auto& cells, int lane) { add(cells, tally.swum(lane).totals); });
         }
         table.gap();
         row("total", Ink::bold, [&](auto& cells, int lane) { add(cells, whole_.swum(lane).totals); });
@@ -108,14 +110,19 @@ class SessionTable {
             add(cells, as_row(whole_.swum(lane).totals.longest, pool_));
             cells.back() = shown_.timed ? Cell{} : cells.back();
         });
-        if (std::any_of(blocks_.begin() + static_cast<std::ptrdiff_t>(first),
-                        blocks_.begin() + static_cast<std::ptrdiff_t>(first + count),
-                        [&](Block const& block) { return whole_.has_if_time(block.lane); })) {
+        if (has_if_time(first, count)) {
             row("if time", Ink::plain, [&](auto& cells, int lane) {
                 append_extra_cells(cells, whole_.if_time(lane).totals, shown_, screen_.ascii());
             });
         }
         return table;
+    }
+
+    [[nodiscard]] bool has_if_time(std::size_t first, std::size_t count) const {
+        auto const begin = blocks_.begin() + static_cast<std::ptrdiff_t>(first);
+        return std::any_of(
+            begin, begin + static_cast<std::ptrdiff_t>(count),
+            [&](calc::LaneSet const& lanes) { return whole_.has_if_time(calc::lowest(lanes)); });
     }
 
     void add(std::vector<Cell>& cells, calc::Totals const& totals) const {
@@ -126,8 +133,8 @@ class SessionTable {
         std::vector<Column> all{{"", false}};
         for (auto i = first; i < first + count; ++i) {
             auto block = columns(shown_);
-            if (blocks_[i].lanes.any()) {
-                block.back().group = lanes_label(blocks_[i].lanes, screen_.ascii());
+            if (blocks_[i].any()) {
+                block.back().group = lanes_label(blocks_[i], screen_.ascii());
                 block.back().span = block.size();
             }
             all.insert(all.end(), block.begin(), block.end());
@@ -137,9 +144,9 @@ class SessionTable {
 
     Screen const& screen_;
     Pool const& pool_;
+    plan::Index session_;
     Tally whole_;
-    std::vector<Part> parts_;
-    std::vector<Block> blocks_;
+    std::vector<calc::LaneSet> blocks_;
     Shown shown_;
 };
 

@@ -95,6 +95,10 @@ std::string visible(std::string_view text) {
 }
 
 std::size_t cells(std::string_view text) {
+    auto const printable = [](char c) { return c >= 0x20 && c < 0x7F; };
+    if (std::all_of(text.begin(), text.end(), printable)) {
+        return text.size();
+    }
     std::size_t width = 0;
     while (!text.empty()) {
         auto const c = first_of(text);

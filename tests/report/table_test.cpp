@@ -52,7 +52,7 @@ TEST_CASE("a table that is too wide cuts the words of one column") {
     CHECK(table(30, 8) ==
           "                             m\nLonger reps of the season  100\nShort                      100\n");
     CHECK(table(20, 8) == "                   m\nLonger reps of…  100\nShort            100\n");
-    CHECK(table(2, 8) == "           m\nLonger…  100\nShort    100\n");
+    CHECK(table(2, 8) == "            m\nLonger…   100\nShort     100\n");
     CHECK(table(2, 40) == table(30, 8));
 }
 
