@@ -97,12 +97,12 @@ class DeckWriter {
         return race.unit == deck_.pool.unit ? text : text + " (" + figure(race.distance) + ")";
     }
 
-    /// A distance as it can be said in the pool's unit: what was swum in another, to the whole one.
+    /// A distance as it is said here: what was swum in another pool, to the whole metre or yard.
     [[nodiscard]] Distance near(Distance distance) const {
         auto const unit = one(deck_.pool.unit);
-        bool const sayable = distance.units() % (unit.units() / 24) == 0 ||
-                             (deck_.pool.unit == Unit::metre && distance.units() % (unit.units() / 100) == 0);
-        return sayable ? distance : unit * Distance::whole(distance * 2 + unit, unit * 2);
+        bool const at_a_wall = deck_.pool.has_length() && Distance::divides(deck_.pool.length, distance);
+        bool const sayable = distance.units() % (unit.units() / 24) == 0;
+        return at_a_wall || sayable ? distance : unit * Distance::whole(distance * 2 + unit, unit * 2);
     }
 
     [[nodiscard]] std::string kit() const { return deck_.kit.empty() ? "none" : joined(deck_.kit, ", "); }

@@ -11,14 +11,21 @@ namespace {
 constexpr std::size_t hang = 2;
 constexpr std::size_t none = 0;
 
-bool opens_a_phrase(std::string_view rest) {
-    constexpr std::array<std::string_view, 4> openers{"/ ", "+ ", "rest ", "on "};
+bool begins_with_one_of(std::string_view rest, auto const& openers) {
     return std::any_of(openers.begin(), openers.end(), [&](auto opener) { return rest.starts_with(opener); });
+}
+
+/// Can a line end at the blank before `rest`? A list of times or gear stays together.
+bool opens_a_phrase(std::string_view rest, bool behind_comma) {
+    constexpr std::array<std::string_view, 4> joints{"/ ", "+ ", "rest ", "on "};
+    constexpr std::array<std::string_view, 6> selectors{"odds ",  "evens ", "every ",
+                                                        "first ", "next ",  "last "};
+    return behind_comma ? begins_with_one_of(rest, selectors) : begins_with_one_of(rest, joints);
 }
 
 /// The blanks at which a line can end: the last one that fits of each sort.
 struct Breaks {
-    std::size_t phrase = none;  ///< before `/ + rest on` or behind a comma
+    std::size_t phrase = none;  ///< before `/ + rest on` or a selector
     std::size_t blank = none;   ///< outside strings
     std::size_t in_note = none; ///< inside a string
 };
@@ -32,7 +39,7 @@ Breaks breaks_within(std::string_view text, std::size_t fits, bool quoted) {
         } else if (text[i] == '"') {
             quoted = !quoted;
         } else if (text[i] == ' ' && i > 0) {
-            bool const phrase = !quoted && (text[i - 1] == ',' || opens_a_phrase(text.substr(i + 1)));
+            bool const phrase = !quoted && opens_a_phrase(text.substr(i + 1), text[i - 1] == ',');
             (quoted ? breaks.in_note : breaks.blank) = i;
             breaks.phrase = phrase ? i : breaks.phrase;
         }

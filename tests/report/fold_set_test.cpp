@@ -25,9 +25,13 @@ TEST_CASE("a set breaks before / + rest on, hanging by two", "[deck]") {
           Lines{"4 x 100 crawl threshold", "  rest 15s"});
 }
 
-TEST_CASE("a set breaks behind a comma too", "[deck]") {
+TEST_CASE("a set breaks behind the comma before a selector, a list stays together", "[deck]") {
     CHECK(report::fold_set("6 x 100 crawl on 2:30, odds steady, evens hard", 40) ==
           Lines{"6 x 100 crawl on 2:30, odds steady,", "  evens hard"});
+    CHECK(report::fold_set("3 x 100 threshold plus 2s on 2:25, 2:20, 2:15", 40) ==
+          Lines{"3 x 100 threshold plus 2s", "  on 2:25, 2:20, 2:15"});
+    CHECK(report::fold_set("2 x (50 at 95% + 50 pull with buoy, band) rest 25s", 37) ==
+          Lines{"2 x (50 at 95%", "  + 50 pull with buoy, band) rest 25s"});
 }
 
 TEST_CASE("words of a note are no joints of a set", "[deck]") {
