@@ -5,7 +5,6 @@
 #include "units/pace.hpp"
 
 #include <algorithm>
-#include <utility>
 
 namespace lengthwise::calc {
 namespace {
@@ -188,8 +187,8 @@ class Rep {
 
 } // namespace
 
-Pacing::Pacing(plan::Threshold const* threshold, Pool const& pool, Factors factors)
-    : threshold_(threshold), pool_(pool), factors_(std::move(factors)) {
+Pacing::Pacing(plan::Threshold const* threshold, Pool const& pool, Factors const& factors)
+    : threshold_(threshold), pool_(pool), factors_(&factors) {
     if (known()) {
         auto const pace = Exact{threshold_->time.ms(), threshold_->per.units()};
         rate_ = (pace * course_ratio(pool_, threshold_->course)).reduced();

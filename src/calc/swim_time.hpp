@@ -19,13 +19,13 @@ namespace lengthwise::calc {
 /// What decides the time of a rep beside its own words: a threshold, a pool, the factors in force.
 class Pacing {
   public:
-    /// Without a threshold only exact paces are known. The threshold outlives the pacing.
-    Pacing(plan::Threshold const* threshold, Pool const& pool, Factors factors);
+    /// Without a threshold only exact paces are known. Threshold and factors outlive the pacing.
+    Pacing(plan::Threshold const* threshold, Pool const& pool, Factors const& factors);
 
     [[nodiscard]] bool known() const { return threshold_ != nullptr; }
     [[nodiscard]] plan::Threshold const* threshold() const { return threshold_; }
     [[nodiscard]] Pool const& pool() const { return pool_; }
-    [[nodiscard]] Factors const& factors() const { return factors_; }
+    [[nodiscard]] Factors const& factors() const { return *factors_; }
 
     /// R: milliseconds for a unit of distance at threshold in this pool, above 0. Only where known.
     [[nodiscard]] Exact const& rate() const { return rate_; }
@@ -42,7 +42,7 @@ class Pacing {
   private:
     plan::Threshold const* threshold_;
     Pool pool_;
-    Factors factors_;
+    Factors const* factors_;
     Exact rate_;
 };
 

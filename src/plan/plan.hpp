@@ -11,6 +11,7 @@
 #include "units/pool.hpp"
 #include "units/range.hpp"
 
+#include <compare>
 #include <cstdint>
 #include <deque>
 #include <memory>
@@ -149,7 +150,7 @@ struct Section {
 struct Factor {
     Word word = Word::none; ///< a stroke, mode, gear or one of the five effort words
     std::uint32_t percent = 100;
-    friend bool operator==(Factor const&, Factor const&) = default;
+    friend auto operator<=>(Factor const&, Factor const&) = default;
 };
 
 /// `low` and `high` in the rule's kind: percent, a number, Distance units or milliseconds; equal but for

@@ -1,0 +1,109 @@
+#pragma once
+
+#include "calc/paces.hpp"
+#include "calc/stretches.hpp"
+#include "plan/plan.hpp"
+#include "units/distance.hpp"
+#include "units/duration.hpp"
+#include "units/range.hpp"
+
+#include <optional>
+#include <vector>
+
+/// When everything happens, in closed form over the tree (docs/notation.md, "Time"): a repeat costs
+/// what one round costs, a ladder of send-offs its steps.
+namespace lengthwise::calc {
+
+/// What a scope takes one swimmer.
+struct Times {
+    Band<Duration> time;     ///< rests, waits and pauses included; of use where `untimed` says nothing
+    Band<Duration> swimming; ///< of it: swims without breaks
+    Distance estimated;      ///< what timed reps go; of use where `unmeasured` says nothing
+    plan::Index untimed = plan::no_index;    ///< the first item with a rep of unknown time
+    plan::Index unmeasured = plan::no_index; ///< the first item with a timed rep of unknown distance
+
+    [[nodiscard]] bool known() const { return untimed == plan::no_index; }
+    [[nodiscard]] std::optional<Band<Duration>> total() const;
+    [[nodiscard]] std::optional<Band<Duration>> swum() const;
+    /// All that is not swimming, figure by figure.
+    [[nodiscard]] std::optional<Band<Duration>> resting() const;
+    [[nodiscard]] std::optional<Distance> distance() const; ///< `estimated` where it is known
+
+    void add(Times const& more);
+
+    friend bool operator==(Times const&, Times const&) = default;
+};
+
+/// A section in one lane. Its `if time` lines are timed as if the lane's were the whole session,
+/// pauses left out.
+struct SectionTimes {
+    Times swum;
+    Times if_time;
+};
+
+/// A line that a lane swims, counted from the session's first start. Low, expected and high are
+/// three ways the session may go: figures of one kind belong together.
+struct LineTimes {
+    plan::Index item = 0;                ///< of Plan::items
+    plan::Index section = 0;             ///< of Plan::sections
+    std::optional<Band<Duration>> start; ///< its first rep leaves
+    std::optional<Band<Duration>> end;   ///< its last slot is over; of the last line, its last swim
+    std::optional<Band<Duration>> leave; ///< the next line leaves; of the last line, `end`
+};
+
+/// The doorway to all times of a plan, one for each plan: it remembers reps and shared sets.
+/// Lane 0 swims the unlabelled lines at the threshold in force; so does a lane that a session
+/// does not name, at its own pace if a swimmer names it.
+class Clock {
+  public:
+    /// `assumed` is the pace of sessions that have none; it outlives this.
+    explicit Clock(plan::Plan const& plan, plan::Threshold const* assumed = nullptr)
+        : plan_(plan), paces_(plan, assumed), stretches_(plan, paces_) {}
+    Clock(Clock const&) = delete;
+    Clock& operator=(Clock const&) = delete;
+
+    /// The sections of a session in one lane, in their order.
+    [[nodiscard]] std::vector<SectionTimes> sections(plan::Index session, int lane);
+
+    [[nodiscard]] Times session(plan::Index session, int lane);
+    [[nodiscard]] Times week(plan::Week const& week, int lane);
+    [[nodiscard]] Times whole_plan(int lane);
+
+    /// The lines that a lane swims, in their order; `if time` lines are not among them.
+    [[nodiscard]] std::vector<LineTimes> lines(plan::Index session, int lane);
+
+    /// One rep of the session in a lane: `amount` in Distance units, or milliseconds if `timed`, swum
+    /// with Plan::terms[terms].
+    [[nodiscard]] RepTime rep(plan::Index session, int lane, plan::Index terms, std::int64_t amount,
+                              bool timed);
+    [[nodiscard]] Pacing const& pacing(plan::Index session, int lane);
+
+    /// The item at which a session, over all its lines, comes to more than limits::session_hours (high
+    /// estimate, whatever lane) or timed reps to more than limits::session_km; nothing for all
+    /// sessions that a person could swim. Times beyond are not to be shown.
+    [[nodiscard]] std::optional<plan::Index> passes_limit(plan::Index session);
+
+  private:
+    struct Line {
+        plan::Index item = 0;
+        plan::Index section = 0;
+        Stretch stretch; ///< of nothing for a pause
+    };
+    struct Lines {
+        plan::Index session = plan::no_index;
+        PacingId pacing = 0;
+        std::vector<Line> lines; ///< swum lines and pauses of all lanes
+    };
+
+    [[nodiscard]] std::vector<Line> const& lines_of(plan::Index session, PacingId pacing);
+    template <typename Take>
+    void in_order(std::vector<Line> const& lines, int lane, bool optional, Take take);
+    void add_up(plan::Index session, int lane, bool optional, std::vector<SectionTimes>& sections);
+
+    plan::Plan const& plan_;
+    Paces paces_;
+    Stretches stretches_;
+    Lines lines_; ///< read last
+};
+
+} // namespace lengthwise::calc
