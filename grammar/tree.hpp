@@ -1,6 +1,7 @@
 #pragma once
 
 #include "span.hpp"
+#include "strings.hpp"
 #include "words.hpp"
 
 #include <cstdint>
@@ -169,10 +170,5 @@ struct Tree {
         return text.substr(nodes[i].begin - base + 1, nodes[i].value - 2);
     }
 };
-
-/// `\"` and `\\` undone.
-[[nodiscard]] std::string unescape(std::string_view raw);
-/// The reverse, without quotes.
-[[nodiscard]] std::string escape(std::string_view text);
 
 } // namespace lengthwise::grammar

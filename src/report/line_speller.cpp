@@ -1,6 +1,6 @@
 #include "report/line_speller.hpp"
 
-#include "grammar/tree.hpp"
+#include "grammar/strings.hpp"
 #include "grammar/words.hpp"
 #include "plan/spell.hpp"
 #include "report/width.hpp"
