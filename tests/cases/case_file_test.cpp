@@ -5,8 +5,9 @@
 using namespace lengthwise::cases;
 
 TEST_CASE("a case is taken apart and put together again") {
-    std::string const text = "# shows\n\n--- file a.swim\nplan \"A\"\n--- run tally a.swim\n--- out\n--- err\n"
-                             "one\ntwo\n\\\n--- exit 1\n";
+    std::string const text =
+        "# shows\n\n--- file a.swim\nplan \"A\"\n--- run tally a.swim\n--- out\n--- err\n"
+        "one\ntwo\n\\\n--- exit 1\n";
     auto const file = parse_case(text);
     CHECK(file.title == "# shows\n\n");
     CHECK(file.sections.size() == 5);
