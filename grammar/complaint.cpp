@@ -219,12 +219,10 @@ Complaint about_word(Scene const& scene, Stop const& stop) {
         c.hint = fmt::format("try: {}", takes->example);
         return c;
     }
+    c.message = fmt::format("no word \"{}\"", written);
     if (stop.before.word == Word::drill) {
         c.hint = fmt::format("a drill's name stands in quotes: drill \"{}\"", written);
-        return c;
-    }
-    c.message = fmt::format("no word \"{}\"", written);
-    if (stop.here.begin == scene.begin) {
+    } else if (stop.here.begin == scene.begin) {
         c.hint = "a line begins with an amount, a heading, or a word such as session or pause; "
                  "notes stand in \"quotes\"";
     } else if (auto const list = list_of(scene.trace.expected); !list.empty()) {

@@ -27,9 +27,13 @@ struct Stuck {
         return i >= 0 && i < static_cast<std::ptrdiff_t>(line.size()) ? line[static_cast<std::size_t>(i)]
                                                                       : nothing;
     }
-    /// What is written from one piece to another.
+    /// What is written from one piece to another; nothing where that is no way.
     [[nodiscard]] std::string_view text(int first, int last) const {
-        return {piece(first).begin, static_cast<std::size_t>(piece(last).end - piece(first).begin)};
+        auto const* const begin = piece(first).begin;
+        auto const* const end = piece(last).end;
+        return begin != nullptr && begin < end
+                   ? std::string_view{begin, static_cast<std::size_t>(end - begin)}
+                   : std::string_view{};
     }
     [[nodiscard]] bool behind(Word low, Word high) const {
         return std::any_of(line.begin(), line.begin() + static_cast<std::ptrdiff_t>(at),
@@ -184,8 +188,10 @@ Answer late_ladder(Stuck const& s) {
         return {};
     }
     auto const first = s.item_begin();
-    auto const item = std::string_view{
-        s.line[first].begin, static_cast<std::size_t>(s.piece(comma - 1).end - s.line[first].begin)};
+    auto const item = s.text(static_cast<int>(first) - static_cast<int>(s.at), comma - 1);
+    if (item.empty()) {
+        return {};
+    }
     auto const counted = first + 1 < s.line.size() && is_x(s.line[first + 1]);
     auto c = at_piece(s, code::line, {}, {});
     c.from = s.piece(comma).begin;

@@ -68,7 +68,7 @@ bool ends_groups(Word word) {
 
 Document::Document(Source const& source)
     : source_(source), reading_(result_.tree, source.text(), source.base()),
-      line_(source.text().data() + bom_bytes(source.text())), at_(line_) {
+      at_(source.text().data() + bom_bytes(source.text())) {
     result_.tree.text = source.text();
     result_.tree.base = source.base();
 }
@@ -92,22 +92,18 @@ ParseResult Document::read() {
 
 void Document::read_lines() {
     while (at_ != reading_.end) {
-        line_ = at_;
-        if (!clean_ && !bytes_in_order(line_)) {
+        auto const* const line = at_;
+        if (!clean_ && !in_order(line)) {
             continue;
         }
-        at_ = skip_indentation(line_, reading_.end);
+        at_ = skip_indentation(line, reading_.end);
         if (is_digit(*at_) && section_ != none && reading_.depth + beyond_ == 0) { // most lines
             read_as(Form::item, {at_, reading_.tree.size(), 0, Awaits::item});
             continue;
         }
         auto const* after = at_;
         if (read_line_end(after, reading_)) {
-            if (too_long(after)) {
-                give_up(Form::note, {at_, reading_.tree.size(), reading_.depth, reading_.awaits});
-            } else {
-                at_ = after;
-            }
+            at_ = after;
         } else if (reading_.depth + beyond_ > 0) {
             read_group_line();
         } else {
@@ -167,7 +163,7 @@ void Document::read_as(Form form, Mark const& mark) {
         begin_line(form, mark);
     }
     auto const* after = at_;
-    if (read_form(form, after, reading_) && !too_long(after)) {
+    if (read_form(form, after, reading_)) {
         at_ = after;
     } else {
         Trace trace;
@@ -226,8 +222,10 @@ void Document::finish_item() {
                                reading_.tree.nodes[set_ + 1].kind == Kind::name;
         reading_.drop_from(named_set ? set_ + 2 : top_);
         if (named_set) { // keeps its name, so that `use` does not miss it, too
-            auto const item = reading_.push(Kind::item, top_begin_, top_begin_);
-            reading_.push(Kind::distance, top_begin_, top_begin_, 100 * number_scale,
+            auto const& name = reading_.tree.nodes[set_ + 1];
+            auto const* const behind = reading_.place(name.begin + name.value);
+            auto const item = reading_.push(Kind::item, behind, behind);
+            reading_.push(Kind::distance, behind, behind, 100 * number_scale,
                           static_cast<std::uint8_t>(WrittenUnit::metres));
             reading_.close(item);
         } else {

@@ -43,7 +43,7 @@ class Document {
     void finish_item();
 
     // document_recover.cpp: lines that cannot
-    [[nodiscard]] bool bytes_in_order(char const* line);
+    [[nodiscard]] bool in_order(char const* line);
     void diagnose(Form form, Mark const& mark, Trace& trace);
     void give_up(Form form, Mark const& mark);
     void keep_scope(Form form, Mark const& mark);
@@ -53,7 +53,6 @@ class Document {
     void refuse_in_group(Form form, Mark const& mark);
     void back_to(Mark const& mark);
     [[nodiscard]] char const* line_end() const;
-    [[nodiscard]] bool too_long(char const* end) const;
     void report(Complaint complaint);
 
     // document_place.cpp: where lines belong
@@ -71,9 +70,8 @@ class Document {
     Source const& source_;
     ParseResult result_;
     Reading reading_;
-    char const* line_;     ///< the line being read …
-    char const* at_;       ///< … and its first word
-    bool clean_ = true;    ///< the text's bytes are all in order
+    char const* at_;       ///< the line being read: its first word
+    bool clean_ = true;    ///< the text's bytes are all in order and no line is very long
     bool foreign_ = false; ///< bytes that are not UTF-8 have been reported
 
     std::uint32_t week_ = none;

@@ -20,21 +20,10 @@ char const* Document::line_end() const {
     return std::find(at_, reading_.end, '\n');
 }
 
-/// Whether the line that ends before `end` is longer than lengthwise reads.
-bool Document::too_long(char const* end) const {
-    if (end - line_ <= static_cast<std::ptrdiff_t>(limits::line_bytes)) {
-        return false;
-    }
-    auto const* last = end;
-    last -= last > line_ && last[-1] == '\n' ? 1 : 0;
-    last -= last > line_ && last[-1] == '\r' ? 1 : 0;
-    return last - line_ > static_cast<std::ptrdiff_t>(limits::line_bytes);
-}
-
-/// Whether a line's bytes can be read; if not, says why and goes behind it.
-bool Document::bytes_in_order(char const* line) {
+/// Whether a line's length and bytes are in order; if not, says why and goes behind it.
+bool Document::in_order(char const* line) {
     auto const* const end = std::find(line, reading_.end, '\n');
-    auto complaint = complain_of_bytes(line, end);
+    auto complaint = complain_of_line(line, end);
     if (!complaint) {
         return true;
     }
@@ -83,15 +72,6 @@ void Document::diagnose(Form form, Mark const& mark, Trace& trace) {
         back_to(mark);
         trace.again();
         auto const* after = mark.begin;
-        if (too_long(end)) {
-            report({.code = code::limit,
-                    .from = mark.begin,
-                    .to = mark.begin,
-                    .message = fmt::format("the line has {} bytes, the limit is {}", end - line_,
-                                           limits::line_bytes),
-                    .hint = "an item can go on inside parentheses; a note can be two"});
-            break;
-        }
         readable = read_form(form, after, reading_);
         if (readable) {
             at_ = after;
@@ -125,6 +105,7 @@ void Document::give_up(Form form, Mark const& mark) {
     case Form::session:
     case Form::section:
         keep_scope(form, mark);
+        reading_.push(Kind::bad, end, end);
         break;
     case Form::item:
     case Form::unknown:
@@ -136,9 +117,9 @@ void Document::give_up(Form form, Mark const& mark) {
             return;
         }
         reading_.drop_from(mark.size);
+        reading_.push(Kind::bad, mark.begin, mark.begin);
         break;
     }
-    reading_.push(Kind::bad, mark.begin, mark.begin);
     at_ = end == reading_.end ? end : end + 1;
 }
 

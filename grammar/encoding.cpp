@@ -19,17 +19,23 @@ bool is_text(char32_t code) {
     return code == '\t' || code == '\n' || (code >= 0x20 && code < 0x7F) || (code > 0x9F && code != bom);
 }
 
-/// Whether all of a block is printable ASCII, tabs and LFs. Written so that
-/// compilers make vector instructions of it.
-bool is_plain_block(unsigned char const* block, std::size_t size) {
+struct Block {
+    bool plain = false;   ///< all of it is printable ASCII, tabs and LFs
+    bool has_end = false; ///< of a line
+};
+
+/// Written so that compilers make vector instructions of it.
+Block look_at(char const* block, std::size_t size) {
     unsigned strange = 0;
+    unsigned ends = 0;
     for (std::size_t i = 0; i < size; ++i) {
-        auto const c = block[i];
-        auto const control = static_cast<unsigned>(c < 0x20) & static_cast<unsigned>(c != '\n') &
-                             static_cast<unsigned>(c != '\t');
+        auto const c = static_cast<unsigned char>(block[i]);
+        auto const end = static_cast<unsigned>(c == '\n');
+        auto const control = static_cast<unsigned>(c < 0x20) & ~end & static_cast<unsigned>(c != '\t');
+        ends |= end;
         strange |= control | static_cast<unsigned>(c >= 0x7F);
     }
-    return strange == 0;
+    return {strange == 0, ends != 0};
 }
 
 /// The first place from `at` on that is no text, or the first at or behind `stop`.
@@ -77,20 +83,25 @@ std::size_t bom_bytes(std::string_view text) {
 }
 
 bool is_clean(std::string_view text) {
-    constexpr std::size_t block = 64;
+    constexpr std::size_t size = 64;
+    constexpr std::size_t long_line = limits::line_bytes / size - 1;
     auto const* const end = text.data() + text.size();
-    auto const* at = text.data() + bom_bytes(text);
-    while (at < end) {
-        auto const size = std::min(block, static_cast<std::size_t>(end - at));
-        if (is_plain_block(reinterpret_cast<unsigned char const*>(at), size)) {
-            at += size;
-            continue;
-        }
-        auto const* const stop = at + size;
-        at = first_fault(at, stop, end);
-        if (at < stop) {
+    auto const* checked = text.data() + bom_bytes(text); // characters may reach into the next block
+    std::size_t without_end = 0;
+    for (auto const* at = checked; at < end;) {
+        auto const* const stop = at + std::min(size, static_cast<std::size_t>(end - at));
+        auto const block = look_at(at, static_cast<std::size_t>(stop - at));
+        without_end = block.has_end ? 0 : without_end + 1;
+        if (without_end == long_line) {
             return false;
         }
+        if (!block.plain) {
+            checked = first_fault(std::max(checked, at), stop, end);
+            if (checked < stop) {
+                return false;
+            }
+        }
+        at = stop;
     }
     return true;
 }
@@ -113,8 +124,14 @@ std::optional<Complaint> complain_of_file(std::string_view text) {
     return std::nullopt;
 }
 
-std::optional<Complaint> complain_of_bytes(char const* begin, char const* end) {
+std::optional<Complaint> complain_of_line(char const* begin, char const* end) {
     auto const* const stop = end != begin && end[-1] == '\r' && *end == '\n' ? end - 1 : end;
+    if (stop - begin > static_cast<std::ptrdiff_t>(limits::line_bytes)) {
+        return Complaint{
+            code::limit, begin, begin,
+            fmt::format("the line has {} bytes, the limit is {}", stop - begin, limits::line_bytes),
+            "a note or comment can be two lines"};
+    }
     auto const* const at = first_fault(begin, stop, stop);
     if (at >= stop) {
         return std::nullopt;

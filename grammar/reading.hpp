@@ -52,6 +52,8 @@ class Reading {
         return base_ + static_cast<std::uint32_t>(at - begin);
     }
 
+    [[nodiscard]] char const* place(std::uint32_t offset) const { return begin + (offset - base_); }
+
     // --- look-ahead: a word and a number are read once, however often they are asked for ---
     [[nodiscard]] Ahead const& word(char const* at) {
         if (at != word_asked_at_) {

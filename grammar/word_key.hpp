@@ -27,7 +27,9 @@ inline constexpr std::size_t longest_word = 16;
 [[nodiscard]] constexpr WordKey pack(std::string_view text) {
     WordKey key;
     for (std::size_t i = 0; i < text.size(); ++i) {
-        auto const byte = static_cast<std::uint64_t>(static_cast<unsigned char>(fold(text[i])));
+        // A NUL would read as nothing; it becomes a byte that no word has.
+        auto const c = text[i] == '\0' ? '\xFF' : fold(text[i]);
+        auto const byte = static_cast<std::uint64_t>(static_cast<unsigned char>(c));
         (i < 8 ? key.low : key.high) |= byte << (8 * (i % 8));
     }
     return key;
