@@ -38,7 +38,7 @@ class Tidied {
     /// What the source line before offset `end` becomes.
     std::optional<std::string> come_from_before(std::uint32_t end) {
         std::optional<std::string> result;
-        while (next_ < origins_.size() && origins_[next_] < end && !blank_is_next()) {
+        while (next_ < origins_.size() && origins_[next_] < end && !blank_is_next() && !lines_.done()) {
             result = result ? *result + "\n" : std::string{};
             result->append(lines_.next());
             ++next_;

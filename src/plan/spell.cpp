@@ -30,11 +30,13 @@ void spell_heading(ModifierSpeller& modifiers, TreeBuilder& tree, Heading const&
 
 class PlanSpeller {
   public:
-    explicit PlanSpeller(Plan const& plan) : plan_(plan), modifiers_(plan, tree_), items_(plan, tree_) {}
+    explicit PlanSpeller(Plan const& plan)
+        : plan_(plan), pool_(pool_in(plan.file_settings, Pool{})), modifiers_(plan, tree_),
+          items_(plan, tree_) {}
 
     grammar::Tree spell() {
         head();
-        spell_settings(tree_, plan_.settings[plan_.file_settings]);
+        spell_settings(tree_, plan_.settings[plan_.file_settings], pool_);
         sets();
         for (auto const& each : plan_.weeks) {
             week(each);
@@ -69,7 +71,7 @@ class PlanSpeller {
         if (race.kind) {
             tree_.word(Kind::race_kind, word_of(*race.kind));
         } else {
-            spell_distance(tree_, Kind::race_distance, race.distance, race.unit);
+            spell_distance(tree_, Kind::race_distance, race.distance, race.unit, Pool{});
         }
         tree_.leaf(Kind::date, digits(race.on));
         tree_.close(node);
@@ -80,7 +82,7 @@ class PlanSpeller {
         auto const node = tree_.open(Kind::swimmer);
         tree_.string(Kind::name, swimmer.name);
         if (swimmer.threshold) {
-            spell_threshold(tree_, *swimmer.threshold);
+            spell_threshold(tree_, *swimmer.threshold, pool_);
         }
         if (swimmer.lane) {
             tree_.leaf(Kind::swimmer_lane, *swimmer.lane);
@@ -92,13 +94,11 @@ class PlanSpeller {
     }
 
     void before(Before const& before) {
-        auto const& pool = plan_.settings[plan_.file_settings].pool;
-        auto const unit = pool ? pool->unit : Unit::metre;
         tree_.line();
         auto const node = tree_.open(Kind::before);
-        spell_distance(tree_, Kind::before_longest, before.longest, unit);
+        spell_distance(tree_, Kind::before_longest, before.longest, pool_.unit, pool_);
         if (before.week) {
-            spell_distance(tree_, Kind::before_week, *before.week, unit);
+            spell_distance(tree_, Kind::before_week, *before.week, pool_.unit, pool_);
         }
         tree_.close(node);
     }
@@ -127,7 +127,7 @@ class PlanSpeller {
             tree_.leaf(Kind::week_from, digits(*week.from));
         }
         name(week.name);
-        spell_settings(tree_, plan_.settings[week.settings]);
+        spell_settings(tree_, plan_.settings[week.settings], pool_in(week.settings, pool_));
         sessions(week);
         tree_.close(node);
     }
@@ -153,7 +153,7 @@ class PlanSpeller {
             tree_.time(Kind::slot, *session.slot, TimeStyle::with_unit);
         }
         name(session.name);
-        spell_settings(tree_, plan_.settings[session.settings]);
+        spell_settings(tree_, plan_.settings[session.settings], plan_.pool_of(session));
         for (auto i = session.sections.first; i < session.sections.end(); ++i) {
             section(plan_.sections[i], plan_.pool_of(session));
         }
@@ -181,7 +181,13 @@ class PlanSpeller {
         }
     }
 
+    /// The pool in force inside a scope with these settings.
+    [[nodiscard]] Pool pool_in(Index settings, Pool const& outer) const {
+        return plan_.settings[settings].pool.value_or(outer);
+    }
+
     Plan const& plan_;
+    Pool pool_; ///< the file's own
     TreeBuilder tree_;
     ModifierSpeller modifiers_;
     ItemSpeller items_;

@@ -5,7 +5,6 @@
 #include "plan/report.hpp"
 
 #include <algorithm>
-#include <limits>
 #include <numeric>
 #include <optional>
 
@@ -15,6 +14,8 @@ namespace {
 using grammar::Node;
 using grammar::number_scale;
 using grammar::WrittenUnit;
+
+constexpr std::int64_t largest = 7'000'000; ///< number that is read, grammar/tree.hpp
 
 /// Ways to write a number of some unit. `below` and `above` are the whole numbers around it:
 /// what a bare number may have been that stands for lengths of a pool of 33 1/3 m.
@@ -55,7 +56,8 @@ Forms forms_from(WrittenUnit written) {
     auto const first = written == WrittenUnit::bare
                            ? joined({whole(written), whole(WrittenUnit::lengths), exactly(written)})
                            : exactly(written);
-    return joined({first, exactly(WrittenUnit::metres), exactly(WrittenUnit::yards), around_bare()});
+    return joined({first, exactly(WrittenUnit::metres), exactly(WrittenUnit::yards),
+                   whole(WrittenUnit::lengths), around_bare()});
 }
 
 Distance unit_of(WrittenUnit unit, Pool const& pool) {
@@ -103,7 +105,7 @@ std::optional<Node> in_form(Form form, Measured const& reading) {
     } else if (*scaled % unit != 0 || !fits(value, form.digits)) {
         return std::nullopt;
     }
-    if (value <= 0 || value > std::numeric_limits<std::uint32_t>::max()) {
+    if (value <= 0 || value > largest * number_scale) {
         return std::nullopt;
     }
     auto const flag = form.digits == Digits::decimal ? grammar::decimal_flag : 0;
@@ -121,7 +123,7 @@ bool reads_as(Node const& number, std::vector<Measured> const& readings) {
 
 Node nearest_hundredth(Distance distance) {
     constexpr auto step = Distance::per_metre / 100;
-    auto const hundredths = (distance.units() + step / 2) / step;
+    auto const hundredths = std::min(largest * 100, (distance.units() + step / 2) / step);
     return {.value = static_cast<std::uint32_t>(hundredths * (number_scale / 100)),
             .word = static_cast<std::uint8_t>(static_cast<int>(WrittenUnit::metres) | grammar::decimal_flag)};
 }

@@ -9,13 +9,13 @@ using grammar::Kind;
 
 void spell_pool(TreeBuilder& tree, Kind length, Kind open_water, Pool const& pool) {
     if (pool.has_length()) {
-        spell_distance(tree, length, pool.length, pool.unit);
+        spell_distance(tree, length, pool.length, pool.unit, Pool{});
     } else {
         tree.leaf(open_water);
     }
 }
 
-void spell_limit(TreeBuilder& tree, Limit const& limit) {
+void spell_limit(TreeBuilder& tree, Limit const& limit, Pool const& pool) {
     auto const& rule = rules[limit.rule];
     auto const number = static_cast<std::uint32_t>(limit.low);
     tree.line();
@@ -29,7 +29,7 @@ void spell_limit(TreeBuilder& tree, Limit const& limit) {
         tree.leaf(Kind::limit_number, number);
         break;
     case LimitKind::distance:
-        spell_distance(tree, Kind::limit_distance, Distance::units(limit.low), Unit::metre);
+        spell_distance(tree, Kind::limit_distance, Distance::units(limit.low), Unit::metre, pool);
         break;
     default:
         tree.range(Kind::limit_time, Kind::limit_time_to,
@@ -50,14 +50,14 @@ void spell_allow(TreeBuilder& tree, Allow const& allow) {
 
 } // namespace
 
-void spell_settings(TreeBuilder& tree, Settings const& settings) {
+void spell_settings(TreeBuilder& tree, Settings const& settings, Pool const& pool) {
     if (settings.pool) {
         tree.line();
         spell_pool(tree, Kind::pool, Kind::pool_open_water, *settings.pool);
     }
     if (settings.threshold) {
         tree.line();
-        spell_threshold(tree, *settings.threshold);
+        spell_threshold(tree, *settings.threshold, pool);
     }
     if (settings.rest) {
         tree.line();
@@ -68,7 +68,7 @@ void spell_settings(TreeBuilder& tree, Settings const& settings) {
         tree.word(Kind::factor, factor.word, factor.percent);
     }
     for (auto const& each : settings.limits) {
-        spell_limit(tree, each);
+        spell_limit(tree, each, pool);
     }
     for (auto const& each : settings.allows) {
         spell_allow(tree, each);
@@ -79,27 +79,27 @@ void spell_settings(TreeBuilder& tree, Settings const& settings) {
     }
 }
 
-void spell_threshold(TreeBuilder& tree, Threshold const& threshold) {
+void spell_threshold(TreeBuilder& tree, Threshold const& threshold, Pool const& pool) {
     auto const node = tree.open(Kind::threshold);
     if (threshold.about) {
         tree.leaf(Kind::about);
     }
     tree.time(Kind::pace_time, threshold.time, TimeStyle::clock);
     if (threshold.said_per) {
-        spell_distance(tree, Kind::pace_per, threshold.per, threshold.per_unit);
+        spell_distance(tree, Kind::pace_per, threshold.per, threshold.per_unit, pool);
     }
     if (threshold.said_in) {
         spell_pool(tree, Kind::pace_in, Kind::pace_open_water, threshold.course);
     }
     if (threshold.reserve) {
-        spell_distance(tree, Kind::reserve, *threshold.reserve, Unit::metre);
+        spell_distance(tree, Kind::reserve, *threshold.reserve, Unit::metre, Pool{});
     }
     tree.close(node);
 }
 
-void spell_distance(TreeBuilder& tree, Kind kind, Distance distance, Unit unit) {
+void spell_distance(TreeBuilder& tree, Kind kind, Distance distance, Unit unit, Pool const& pool) {
     auto const written = unit == Unit::yard ? grammar::WrittenUnit::yards : grammar::WrittenUnit::metres;
-    auto number = spell_number({{distance, Pool{}}}, written);
+    auto number = spell_number({{distance, pool}}, written);
     number.kind = kind;
     tree.node(number);
 }

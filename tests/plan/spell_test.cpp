@@ -257,3 +257,7 @@ TEST_CASE("spell_defaults: behind a heading") {
     CHECK(defaults("main at 1:40 per 100") == "at 1:40 per 100yd");
     CHECK(defaults("main at 1:40 per 100m") == "at 1:40 per 100m");
 }
+
+TEST_CASE("spell: a distance that no number of metres says stays in lengths") {
+    CHECK(spelled("pool 25m\nbefore longest 4250109 lengths\n") == "before longest 4250109 lengths\npool 25m\n");
+}
