@@ -92,6 +92,12 @@ void week(Twin& out, Random& random, int number, std::size_t sessions) {
     out.end_week();
 }
 
+void begin(Twin& out, std::string_view name) {
+    out.begin_plan(name, plan_lap);
+    define_sets(out);
+    out.begin_weeks();
+}
+
 Generated finish(Twin& out) {
     out.end_plan();
     return {std::move(out.notation()), std::move(out.json()), out.sessions(), out.metres()};
@@ -115,8 +121,7 @@ Generated generate(std::uint64_t bytes, bool with_json) {
 Generated generate_week() {
     Random random{seed};
     Twin out{false};
-    out.begin_plan("One week", plan_lap);
-    out.begin_weeks();
+    begin(out, "One week");
     week(out, random, 1, 3);
     return finish(out);
 }
