@@ -1,7 +1,7 @@
 #pragma once
 
-#include "calc/pace_of.hpp"
 #include "calc/swim_time.hpp"
+#include "plan/pace_of.hpp"
 #include "plan/plan.hpp"
 
 #include <cstdint>
@@ -26,7 +26,7 @@ class Paces {
     /// Of a lane in a session; lane 0 is nobody's and takes the threshold in force.
     [[nodiscard]] PacingId of(plan::Session const& session, int lane);
     [[nodiscard]] Pacing const& at(PacingId pacing) const { return pacings_[pacing]; }
-    [[nodiscard]] LanePaces const& lanes() const { return lanes_; }
+    [[nodiscard]] plan::LanePaces const& lanes() const { return lanes_; }
 
     /// A rep swum with Plan::terms[terms]; the answer holds until the next call.
     [[nodiscard]] RepTime const& rep(PacingId pacing, plan::Index terms, std::int64_t amount, bool timed);
@@ -51,7 +51,7 @@ class Paces {
 
     plan::Plan const& plan_;
     plan::Threshold const* assumed_;
-    LanePaces lanes_;
+    plan::LanePaces lanes_;
     bool any_factors_ = false;
     Factors const table_;
     std::map<std::vector<plan::Factor>, Factors>

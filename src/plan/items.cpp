@@ -16,8 +16,10 @@ using grammar::Kind;
 using grammar::Tree;
 using grammar::WrittenUnit;
 
-void ItemReader::begin_session() {
+void ItemReader::begin_session(Index threshold, Index factors) {
     session_ = {};
+    threshold_ = threshold;
+    factors_ = factors;
     ++session_number_;
     readings_.begin_session();
     stopped_ = false;
@@ -275,7 +277,7 @@ ItemReader::Body ItemReader::children(Tree const& tree, std::uint32_t first, std
 
 /// The inside of a group for rounds to which something else comes down.
 ItemReader::Body ItemReader::group_body(Tree const& tree, std::uint32_t node, Here here) {
-    Place const place{tree.nodes[node].begin, here.context};
+    Place const place{tree.nodes[node].begin, here.context, threshold_, factors_};
     if (auto const known = group_bodies_.find(place); known != group_bodies_.end()) {
         return known->second;
     }
@@ -304,12 +306,13 @@ Load ItemReader::use(Behind const& behind, std::uint32_t name, Index index, Here
     return load;
 }
 
-/// What a set holds, read once in each context.
+/// What a set holds, read once in each context: so all that is reckoned from the plan, times too, costs
+/// no more than the plan is large.
 ItemReader::Body ItemReader::set_body(std::uint32_t set, Here here, Span use) {
     auto& entry = sets_.at(set);
     auto const seen = entry.seen_session == session_number_;
     entry.seen_session = session_number_;
-    Place const place{set, here.context};
+    Place const place{set, here.context, threshold_, factors_};
     if (auto const known = set_bodies_.find(place); known != set_bodies_.end()) {
         return fits(here.depth + known->second.load.height, use) ? known->second : Body{};
     }

@@ -17,8 +17,9 @@ class ItemReader {
   public:
     ItemReader(Work& work, Sets& sets) : work_(work), sets_(sets), terms_(work) {}
 
-    /// A new session begins: its limits count from 0.
-    void begin_session();
+    /// A new session begins: its limits count from 0. What it is timed with is part of what comes
+    /// down to a set: the threshold in force, and the nearest settings that have factors.
+    void begin_session(Index threshold, Index factors);
 
     /// The lines of a section, nodes `first` to `end`; the first item, or no_index when there are none.
     [[nodiscard]] Index lines(grammar::Tree const& tree, std::uint32_t first, std::uint32_t end,
@@ -65,6 +66,8 @@ class ItemReader {
     Readings readings_;
     Load session_;
     std::uint32_t session_number_ = 0;
+    Index threshold_ = no_index;
+    Index factors_ = 0;
     int in_sets_ = 0;      ///< sets around what is read now
     bool stopped_ = false; ///< too many readings: nothing shared is read any more
     Span reading_;         ///< the use or selector that is being followed
@@ -72,11 +75,14 @@ class ItemReader {
     struct Place {
         std::uint32_t what = 0; ///< a set's number, or a group's offset
         ContextId context = 0;
+        Index threshold = no_index;
+        Index factors = 0;
         friend bool operator==(Place const&, Place const&) = default;
     };
     struct PlaceHash {
         std::size_t operator()(Place const& place) const {
-            return std::uint64_t{place.what} * 0x9e3779b97f4a7c15ULL ^ place.context;
+            return (std::uint64_t{place.what} * 0x9e3779b97f4a7c15ULL ^ place.context) * 1'000'003ULL +
+                   place.threshold * 31ULL + place.factors;
         }
     };
     std::unordered_map<Place, Body, PlaceHash> set_bodies_;

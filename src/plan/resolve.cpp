@@ -4,6 +4,7 @@
 #include "plan/amounts.hpp"
 #include "plan/head.hpp"
 #include "plan/items.hpp"
+#include "plan/pace_checks.hpp"
 #include "plan/sets.hpp"
 #include "plan/settings.hpp"
 #include "plan/work.hpp"
@@ -48,6 +49,7 @@ class Resolver {
             open_week({}, {});
         }
         sets_.check_unused();
+        check_paces(work_);
     }
 
   private:
@@ -133,7 +135,7 @@ class Resolver {
         session.pool = scope.pool;
         session.threshold = scope.threshold;
         session.sections.first = static_cast<Index>(work_.plan.sections.size());
-        items_.begin_session();
+        items_.begin_session(scope.threshold, scope.factors);
         line_above_.reset();
         for (auto i = node + 1; i < tree_.next(node); i = tree_.next(i)) {
             if (tree_.nodes[i].kind == Kind::section) {

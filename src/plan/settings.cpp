@@ -33,6 +33,7 @@ class Reading {
         each(first, end, [&](std::uint32_t i) { read_other(i); });
         if (any_) {
             scope_.settings = static_cast<Index>(work_.plan.settings.size());
+            scope_.factors = own_.factors.empty() ? scope_.factors : scope_.settings;
             work_.plan.settings.push_back(std::move(own_));
         }
         return scope_;

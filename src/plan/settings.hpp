@@ -15,6 +15,7 @@ struct Scope {
     Index threshold = no_index; ///< of Plan::thresholds
     std::optional<Range<Duration>> rest;
     Index settings = 0; ///< the scope's own, of Plan::settings
+    Index factors = 0;  ///< the nearest settings that have factors; 0: none has
 };
 
 /// Reads the settings among the children `first` to `end` of a file, week or session (other nodes are passed
