@@ -30,22 +30,6 @@ std::uint32_t effort_key(plan::Effort const& effort) {
     return unsaid;
 }
 
-std::uint32_t key_of(By by, plan::Manner const& manner) {
-    switch (by) {
-    case By::stroke:
-        return manner.stroke == Stroke::unsaid ? unsaid : static_cast<std::uint32_t>(manner.stroke);
-    case By::mode:
-        return static_cast<std::uint32_t>(manner.mode == Mode::unsaid ? Mode::swim : manner.mode);
-    case By::effort:
-        return effort_key(manner.effort);
-    case By::gear:
-        return manner.gear.words;
-    case By::section:
-        break; // no property of a rep
-    }
-    return unsaid;
-}
-
 std::string effort_word(std::uint32_t key) {
     using Kind = plan::Effort::Kind;
     auto const number = std::to_string(key & 0xFFFFU);
@@ -120,6 +104,22 @@ Totals of_portion(Portion const& portion, bool timed, Pool const& pool) {
 }
 
 } // namespace
+
+std::uint32_t key_of(By by, plan::Manner const& manner) {
+    switch (by) {
+    case By::stroke:
+        return manner.stroke == Stroke::unsaid ? unsaid : static_cast<std::uint32_t>(manner.stroke);
+    case By::mode:
+        return static_cast<std::uint32_t>(manner.mode == Mode::unsaid ? Mode::swim : manner.mode);
+    case By::effort:
+        return effort_key(manner.effort);
+    case By::gear:
+        return manner.gear.words;
+    case By::section:
+        break; // no property of a rep
+    }
+    return unsaid;
+}
 
 std::optional<By> find_by(std::string_view word) {
     auto const found = std::find(names.begin(), names.end(), word);

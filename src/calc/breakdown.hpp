@@ -37,6 +37,9 @@ struct Breakdown {
     void add(Breakdown const& more, std::int64_t rounds = 1);
 };
 
+/// The word of this manner; sections are no property of one.
+[[nodiscard]] std::uint32_t key_of(By by, plan::Manner const& manner);
+
 /// "crawl", "kick", "at 95%", "fins, paddles", "warm-up".
 [[nodiscard]] std::string word_of(By by, std::uint32_t key);
 
