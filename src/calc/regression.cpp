@@ -45,8 +45,7 @@ StandardErrors errors_of(Line const& line, Sums const& sums) {
 Line line_through(std::vector<Point> const& points) {
     auto const sums = sums_of(points);
     Line line;
-    line.slope =
-        ((sums.n * sums.xy - sums.x * sums.y) / (sums.n * sums.xx - sums.x * sums.x)).reduced();
+    line.slope = ((sums.n * sums.xy - sums.x * sums.y) / (sums.n * sums.xx - sums.x * sums.x)).reduced();
     line.intercept = ((sums.y - line.slope * sums.x) / sums.n).reduced();
     line.residuals.reserve(points.size());
     for (auto const& [x, y] : points) {

@@ -150,6 +150,12 @@ class Judge {
         auto const from = swim.time < for_power_law
                               ? std::nullopt
                               : std::optional{LongSwim{metres(swim.distance), longest.seconds}};
+        for (auto const distance : trials_.usual) {
+            auto const found = predict(line, from, distance);
+            if (found && distance >= trials_.swims[shortest.index].distance) {
+                verdict_.predictions.push_back(*found);
+            }
+        }
         for (auto const distance : trials_.asked) {
             if (distance < trials_.swims[shortest.index].distance) {
                 notes_.push_back({.kind = Kind::too_near, .swim = shortest.index, .distance = distance});
@@ -203,7 +209,8 @@ Pool reference_course(std::vector<Swim> const& swims, Pool const& pool) {
 }
 
 Unit pace_unit(std::vector<Swim> const& swims, Pool const& course) {
-    auto const in_yards = std::ranges::all_of(swims, [](Swim const& swim) { return swim.unit == Unit::yard; });
+    auto const in_yards =
+        std::ranges::all_of(swims, [](Swim const& swim) { return swim.unit == Unit::yard; });
     return course.kind == Pool::Kind::unsaid && in_yards ? Unit::yard : course.unit;
 }
 

@@ -28,29 +28,30 @@ struct Swim {
 
 /// What is to be judged.
 struct Trials {
-    std::vector<Swim> swims; ///< at least one
-    Pool course;             ///< all times are turned into those of this one
-    Unit unit = Unit::metre; ///< of the pace: per 100 of it
-    bool stops = false;      ///< the swims had stops: a bound at most
+    std::vector<Swim> swims;     ///< at least one
+    Pool course;                 ///< all times are turned into those of this one
+    Unit unit = Unit::metre;     ///< of the pace: per 100 of it
+    bool stops = false;          ///< the swims had stops: a bound at most
     std::vector<Distance> asked; ///< to be predicted
+    std::vector<Distance> usual; ///< the same, but without a word where it cannot be
 };
 
 /// What is to be said about trials. The words are the report's business.
 struct Remark {
     enum class Kind : std::uint8_t {
         // no figure
-        not_slower,   ///< `swim` is longer than `other` and took no more time
-        faster,       ///< `swim` is longer than `other` and was swum at a higher mean speed
-        no_bound,     ///< one swim alone, and too short for a bound
-        stops,        ///< swims with stops give no line
-        no_pace,      ///< `pace` cannot be written down: below 1 s or a day and more
+        not_slower, ///< `swim` is longer than `other` and took no more time
+        faster,     ///< `swim` is longer than `other` and was swum at a higher mean speed
+        no_bound,   ///< one swim alone, and too short for a bound
+        stops,      ///< swims with stops give no line
+        no_pace,    ///< `pace` cannot be written down: below 1 s or a day and more
         // warnings
-        short_swim,   ///< `swim` took under 2 min
-        long_swim,    ///< over 20 min
-        close,        ///< the longest time (`swim`) is under 1.5 times the shortest (`other`)
-        odd_reserve,  ///< D' is outside 6 to 44 m
-        one_decides,  ///< leaving `swim` out moves CS by over 2 %
-        odd_pace,     ///< `pace` is outside 0:50 to 5:00 per 100 m
+        short_swim,  ///< `swim` took under 2 min
+        long_swim,   ///< over 20 min
+        close,       ///< the longest time (`swim`) is under 1.5 times the shortest (`other`)
+        odd_reserve, ///< D' is outside 6 to 44 m
+        one_decides, ///< leaving `swim` out moves CS by over 2 %
+        odd_pace,    ///< `pace` is outside 0:50 to 5:00 per 100 m
         // notes
         unused,       ///< `other` is the faster of two swims of one distance
         rather_long,  ///< `swim` took 15 to 20 min
@@ -69,10 +70,10 @@ struct Remark {
 
 /// The figure that trials give.
 struct Threshold {
-    Exact pace;         ///< seconds per 100 of Trials::unit
-    bool bound = false; ///< from one swim: this or faster
-    Exact speed;        ///< CS, metres a second
-    Exact reserve;      ///< D', metres; a bound has neither
+    Exact pace;                           ///< seconds per 100 of Trials::unit
+    bool bound = false;                   ///< from one swim: this or faster
+    Exact speed;                          ///< CS, metres a second
+    Exact reserve;                        ///< D', metres; a bound has neither
     std::optional<StandardErrors> errors; ///< in m, m/s and m, from three swims on
 
     /// The pace to the second: half up, a bound up, as the slower second is the one that is sure.

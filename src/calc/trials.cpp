@@ -91,8 +91,8 @@ std::vector<Remark> SortedTrials::doubtful_times() const {
             remarks.push_back({.kind = *kind, .swim = each.index});
         }
     }
-    auto const [shortest, longest] = std::ranges::minmax_element(
-        counted_, {}, [this](Counted const& each) { return swim(each).time; });
+    auto const [shortest, longest] =
+        std::ranges::minmax_element(counted_, {}, [this](Counted const& each) { return swim(each).time; });
     auto const least = swim(*shortest).time;
     auto const most = swim(*longest).time;
     if (most * 2 < least * 3) { // common practice, no published source

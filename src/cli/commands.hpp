@@ -12,6 +12,7 @@ int tally(Tally const& options, Files& files, Console& console);
 int deck(Deck const& options, Files& files, Console& console);
 int check(Check const& options, Files& files, Console& console);
 int tidy(Tidy const& options, Files& files, Console& console);
+int pace(Pace const& options, Files& files, Console& console);
 int explain(Explain const& options, Console& console);
 
 } // namespace lengthwise::cli

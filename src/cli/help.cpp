@@ -13,7 +13,7 @@ constexpr std::string_view general =
 
   tally    metres, lengths, reps   deck   for the pool side
 
-  explain  any rule
+  pace     threshold from swims    explain  any rule
 
   lengthwise tally plan.swim
   lengthwise deck plan.swim --session Tue
@@ -89,6 +89,29 @@ constexpr std::string_view tidy =
   lengthwise tidy plans --check
 )";
 
+constexpr std::string_view pace =
+    R"(lengthwise pace SWIM...: threshold pace from swims all out
+
+  SWIM is a distance and a time: 200m 3:32, 36 lengths in
+  31 min, 500yd 7:10 in 25yd. Two give a figure, more say how
+  far it may be off, one gives a bound.
+
+  --pool 25m                       where, if a swim says no in
+  --predict 750m,1500m             times for these, or sprint
+  --stops                          there were stops
+  --into plan.swim                 write it into a plan
+  --format json                    for programs
+
+  Swim all out only if healthy and cleared by a doctor, with
+  a lifeguard watching.
+
+  -o FILE  --force                 into a file; over an old one
+  --color auto|always|never  --ascii  --width N
+
+  lengthwise pace 200m 3:32 400m 7:22
+  lengthwise pace 200 2:32 400 5:22 800 11:08 --pool 25m
+)";
+
 constexpr std::string_view explain =
     R"(lengthwise explain [WORD]: what a rule or a code means
 
@@ -102,7 +125,7 @@ constexpr std::string_view explain =
 
 constexpr std::array helps{
     Help{"tally", tally}, Help{"deck", deck},       Help{"check", check},
-    Help{"tidy", tidy},   Help{"explain", explain},
+    Help{"tidy", tidy},   Help{"pace", pace},       Help{"explain", explain},
 };
 
 } // namespace

@@ -1,6 +1,7 @@
 #include "cli/options.hpp"
 
 #include "cli/help.hpp"
+#include "cli/swims.hpp"
 #include "cli/values.hpp"
 #include "grammar/limits.hpp"
 #include "grammar/words.hpp"
@@ -218,6 +219,37 @@ void add(Reader& reader, Tidy& tidy) {
     add_look(reader, tidy.look);
 }
 
+/// As it was typed: swims and distances are read once the pool is known.
+struct TypedPace {
+    Words swims;
+    Course course;
+    std::optional<std::string> predict;
+    Pace pace;
+};
+
+void add(Reader& reader, TypedPace& typed) {
+    auto& pace = typed.pace;
+    reader.files(typed.swims);
+    reader.value("--pool", "a pool, 25m, 25yd, \"33 1/3 m\" or \"open water\"",
+                 [&typed](std::string const& text) {
+                     auto const found = course(text);
+                     typed.course = {text, found.value_or(Pool{})};
+                     return found.has_value();
+                 });
+    reader.value("--predict", "distances, 750m,1500m", [&typed](std::string const& text) {
+        typed.predict = text;
+        return !text.empty();
+    });
+    reader.flag("--stops", pace.stops);
+    reader.value("--into", "a plan's file", [&pace](std::string const& text) {
+        pace.files = {text};
+        return !text.empty() && text != "-";
+    });
+    add_format(reader, pace.format);
+    add_look(reader, pace.look);
+    add_target(reader, pace.target);
+}
+
 void add(Reader& reader, Words& words, Explain& explain) {
     reader.files(words);
     add_look(reader, explain.look);
@@ -241,6 +273,29 @@ Options read_deck(Words const& arguments) {
         return Misuse{"deck takes one file"};
     }
     return options;
+}
+
+Options read_pace(Words const& arguments) {
+    Reader reader{"pace"};
+    TypedPace typed;
+    add(reader, typed);
+    if (auto instead = reader.read(arguments)) {
+        return *instead;
+    }
+    auto swims = read_swims(typed.swims, typed.course);
+    if (auto const* const unread = std::get_if<Unread>(&swims)) {
+        return Misuse{unread->problem};
+    }
+    typed.pace.swims = std::move(std::get<std::vector<calc::Swim>>(swims));
+    typed.pace.pool = typed.course.pool;
+    if (typed.predict) {
+        auto distances = read_distances(*typed.predict, typed.course);
+        if (auto const* const unread = std::get_if<Unread>(&distances)) {
+            return Misuse{unread->problem};
+        }
+        typed.pace.predict = std::move(std::get<std::vector<Distance>>(distances));
+    }
+    return std::move(typed.pace);
 }
 
 Options read_explain(Words const& arguments) {
@@ -306,6 +361,9 @@ Options read_options(Words const& arguments) {
     if (command == "tidy") {
         return read<Tidy>(command, rest);
     }
+    if (command == "pace") {
+        return read_pace(rest);
+    }
     if (command == "explain") {
         return read_explain(rest);
     }
@@ -318,6 +376,7 @@ Words option_names(std::string_view command) {
     Deck deck;
     Check check;
     Tidy tidy;
+    TypedPace pace;
     Explain explain;
     Words words;
     if (command == "tally") {
@@ -328,6 +387,8 @@ Words option_names(std::string_view command) {
         add(reader, check);
     } else if (command == "tidy") {
         add(reader, tidy);
+    } else if (command == "pace") {
+        add(reader, pace);
     } else {
         add(reader, words, explain);
     }

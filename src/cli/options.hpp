@@ -1,8 +1,10 @@
 #pragma once
 
 #include "calc/breakdown.hpp"
+#include "calc/threshold.hpp"
 #include "report/choose.hpp"
 #include "units/date.hpp"
+#include "units/distance.hpp"
 #include "units/pool.hpp"
 
 #include <cstddef>
@@ -65,6 +67,17 @@ struct Tidy {
     Look look;
 };
 
+struct Pace {
+    std::vector<calc::Swim> swims;
+    Pool pool;                    ///< that the threshold is for; unsaid: the first swim's
+    std::vector<Distance> predict; ///< what was asked for
+    bool stops = false;           ///< the swims had stops
+    std::vector<std::string> files; ///< the plan to write into, if any
+    Format format = Format::text;
+    Look look;
+    Target target;
+};
+
 struct Explain {
     std::string word; ///< empty: a list of all there is
     Look look;
@@ -80,7 +93,7 @@ struct Misuse {
     std::string problem; ///< one sentence, perhaps a list below it
 };
 
-using Options = std::variant<Answer, Misuse, Tally, Deck, Check, Tidy, Explain>;
+using Options = std::variant<Answer, Misuse, Tally, Deck, Check, Tidy, Pace, Explain>;
 
 /// `arguments` are those behind the program's name.
 [[nodiscard]] Options read_options(std::vector<std::string> const& arguments);

@@ -65,6 +65,7 @@ class Runner {
     int operator()(Tally const& options) { return targeted(options, tally); }
     int operator()(Deck const& options) { return targeted(options, deck); }
     int operator()(Check const& options) { return targeted(options, check); }
+    int operator()(Pace const& options) { return targeted(options, pace); }
 
   private:
     Console console(Output& out, Look const& look, bool terminal) {

@@ -4,6 +4,7 @@
 #include "plan/resolve.hpp"
 
 #include <charconv>
+#include <initializer_list>
 #include <string>
 
 namespace lengthwise::cli {
@@ -17,6 +18,35 @@ class NoFiles final : public grammar::Reader {
     std::variant<Path, Refusal> resolve_links(std::string const&) override { return Refusal{}; }
 };
 
+/// A statement: its keyword and what was typed behind it.
+struct Line {
+    std::string_view keyword;
+    std::string_view typed;
+};
+
+/// What `take` finds in a plan of these lines; those behind whose keyword nothing stands are left
+/// out. They are read by the notation's own doorway, so that there is one spelling. What was typed
+/// brings no further line, comment or string.
+template <typename T, typename Take>
+std::optional<T> from_plan(std::initializer_list<Line> lines, Take const& take) {
+    std::string text;
+    for (auto const& [keyword, typed] : lines) {
+        if (typed.find_first_of("\n\r#\"") != std::string_view::npos) {
+            return std::nullopt;
+        }
+        if (!typed.empty()) {
+            text.append(keyword).append(" ").append(typed).append("\n");
+        }
+    }
+    NoFiles none;
+    auto const bundle = grammar::bundle("typed", std::move(text), std::nullopt, none);
+    auto const resolved = plan::resolve(bundle);
+    if (bundle.findings.has_errors() || resolved.findings.has_errors()) {
+        return std::nullopt;
+    }
+    return take(resolved.plan);
+}
+
 } // namespace
 
 std::optional<std::uint32_t> number(std::string_view text, std::uint32_t low, std::uint32_t high) {
@@ -28,19 +58,27 @@ std::optional<std::uint32_t> number(std::string_view text, std::uint32_t low, st
     return value;
 }
 
-/// Read by the notation's own doorway, so that there is one spelling.
 std::optional<Pool> pool(std::string_view text) {
-    if (text.find_first_of("\n#\"") != std::string_view::npos) {
-        return std::nullopt;
-    }
-    NoFiles none;
-    auto const bundle = grammar::bundle("--pool", "pool " + std::string{text} + "\n", std::nullopt, none);
-    auto const resolved = plan::resolve(bundle);
-    if (bundle.findings.has_errors() || resolved.findings.has_errors()) {
-        return std::nullopt;
-    }
-    auto const& pool = resolved.plan.settings[resolved.plan.file_settings].pool;
-    return pool && pool->has_length() ? pool : std::nullopt;
+    auto const found = course(text);
+    return found && found->has_length() ? found : std::nullopt;
+}
+
+std::optional<Pool> course(std::string_view text) {
+    return from_plan<Pool>({{"pool", text}},
+                           [](plan::Plan const& plan) { return plan.settings[plan.file_settings].pool; });
+}
+
+std::optional<plan::Threshold> pace(std::string_view text, std::string_view pool) {
+    return from_plan<plan::Threshold>({{"pool", pool}, {"threshold", text}}, [](plan::Plan const& plan) {
+        return plan.settings[plan.file_settings].threshold;
+    });
+}
+
+std::optional<Distance> race_distance(std::string_view text) {
+    auto const line = std::string{text} + " on 2027-01-01";
+    return from_plan<Distance>({{"race", line}}, [](plan::Plan const& plan) {
+        return plan.race ? std::optional{plan.race->distance} : std::nullopt;
+    });
 }
 
 } // namespace lengthwise::cli

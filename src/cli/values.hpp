@@ -1,5 +1,7 @@
 #pragma once
 
+#include "plan/plan.hpp"
+#include "units/distance.hpp"
 #include "units/pool.hpp"
 
 #include <cstdint>
@@ -15,5 +17,15 @@ namespace lengthwise::cli {
 
 /// A pool as the notation writes it behind `pool`: "25m", "25yd", "33 1/3 m". Not open water.
 [[nodiscard]] std::optional<Pool> pool(std::string_view text);
+
+/// The same, or "open water".
+[[nodiscard]] std::optional<Pool> course(std::string_view text);
+
+/// "1:55 per 100m", as the notation writes it behind `threshold`, where `pool` is what the plan's
+/// pool is called; empty: none.
+[[nodiscard]] std::optional<plan::Threshold> pace(std::string_view text, std::string_view pool);
+
+/// What stands behind `race`: "sprint", "1500m".
+[[nodiscard]] std::optional<Distance> race_distance(std::string_view text);
 
 } // namespace lengthwise::cli

@@ -23,6 +23,9 @@ struct LineStyle {
 [[nodiscard]] std::string spell_line(Plan const& plan, Session const& session, Item const& item,
                                      LineStyle style = {});
 
+/// "threshold 1:55 per 100m in 25m reserve 20m": the setting alone.
+[[nodiscard]] std::string spell_line(Threshold const& threshold);
+
 /// What stands behind a heading: `easy rest 20s`; empty when nothing.
 [[nodiscard]] std::string spell_defaults(Heading const& heading);
 

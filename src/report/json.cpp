@@ -100,6 +100,10 @@ Json& Json::number(std::string_view digits) {
     return *this;
 }
 
+Json& Json::boolean(bool truth) {
+    return number(truth ? "true" : "false");
+}
+
 Json& Json::null() {
     return number("null");
 }

@@ -30,6 +30,7 @@ class Json {
     Json& string(std::string_view text); ///< bytes that are not UTF-8 become U+FFFD
     Json& integer(std::int64_t number);
     Json& number(std::string_view digits); ///< already spelled as JSON wants it
+    Json& boolean(bool truth);
     Json& null();
 
     /// Ends the document with a line feed.
