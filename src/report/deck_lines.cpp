@@ -33,10 +33,10 @@ class BlockMaker {
                 block.lines.push_back(std::move(line));
             }
         };
-        add(metres("end", &DeckLane::swum));
+        add(swum());
         add(lengths());
         add(timed());
-        add(metres("if time", &DeckLane::if_time));
+        add(if_time());
         return block;
     }
 
@@ -46,8 +46,9 @@ class BlockMaker {
         DeckLine line;
         line.number = row.number > 0 ? std::to_string(row.number) : "";
         line.changed = row.changed;
-        line.set = row.set;
-        if (deck_.pool.has_length() && (optional || row.kind == DeckRow::Kind::line)) {
+        line.set = (lanes_.size() > 1 ? row.lanes : "") + row.set;
+        line.swum = row.swims();
+        if (deck_.pool.has_length() && row.swims()) {
             line.rep = row.rep;
             line.lengths =
                 (optional ? "+" : "") + (row.lengths == 0 && !row.timed.zero() ? spell::duration(row.timed)
@@ -60,21 +61,36 @@ class BlockMaker {
         return line;
     }
 
-    [[nodiscard]] DeckLine metres(std::string label, calc::Totals DeckLane::*share) const {
-        bool const optional = share == &DeckLane::if_time;
-        std::string const sign = optional ? "+" : "";
+    [[nodiscard]] DeckLine swum() const {
         DeckLine line;
-        line.set = std::move(label);
+        line.set = "end";
         for (auto const place : lanes_) {
-            auto const& totals = deck_.lanes[place].*share;
-            auto sum = figure(totals.distance);
-            sum.whole.insert(0, sign);
-            line.so_far.push_back(optional && totals.reps == 0 ? Figure{} : sum);
-            if (lanes_.size() == 1 && deck_.pool.has_length() && !line.so_far.back().whole.empty()) {
-                line.lengths = sign + std::to_string(totals.lengths);
-            }
+            line.so_far.push_back(figure(deck_.lanes[place].swum.distance));
         }
+        line.lengths = lengths_of_one(deck_.lanes[lanes_.front()].swum);
         return line;
+    }
+
+    /// What is left for the end, in metres, or in time where it is all timed.
+    [[nodiscard]] DeckLine if_time() const {
+        DeckLine line;
+        line.set = "if time";
+        for (auto const place : lanes_) {
+            auto const& totals = deck_.lanes[place].if_time;
+            auto sum =
+                totals.distance.zero() ? Figure{spell::duration(totals.timed), {}} : figure(totals.distance);
+            sum.whole.insert(0, "+");
+            line.so_far.push_back(totals.reps > 0 ? sum : Figure{});
+        }
+        auto const& first = deck_.lanes[lanes_.front()].if_time;
+        line.lengths = first.lengths > 0 ? lengths_of_one(first) : "";
+        line.lengths.insert(0, line.lengths.empty() ? "" : "+");
+        return line;
+    }
+
+    /// One lane's, where one is shown.
+    [[nodiscard]] std::string lengths_of_one(calc::Totals const& totals) const {
+        return lanes_.size() == 1 && deck_.pool.has_length() ? std::to_string(totals.lengths) : "";
     }
 
     [[nodiscard]] DeckLine lengths() const {

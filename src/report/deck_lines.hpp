@@ -17,6 +17,7 @@ struct DeckLine {
     std::string lengths{};               ///< of the line
     std::vector<spell::Figure> so_far{}; ///< one for each lane shown
     std::string set{};
+    bool swum = false; ///< it is what they came for
 };
 
 /// A section under its heading; the totals at the end have none.

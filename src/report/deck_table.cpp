@@ -99,7 +99,8 @@ std::string DeckTable::rows(DeckLine const& line, Paint const& paint) const {
     auto const left = figures(line).append(gap);
     std::string text;
     for (auto const& set : fold_set(line.set, set_room())) {
-        text += (text.empty() ? left : std::string(cells(left), ' ')) + paint(Ink::bold, set) + "\n";
+        text += (text.empty() ? left : std::string(cells(left), ' ')) +
+                paint(line.swum ? Ink::bold : Ink::plain, set) + "\n";
     }
     return text;
 }

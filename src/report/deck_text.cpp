@@ -185,7 +185,8 @@ class DeckWriter {
     /// A line as it was written, its number in front.
     void was(DeckBefore const& before) {
         auto left = pad_right(number(before), 2) + "  ";
-        for (auto const& part : fold_set(before.set, style_.width - left.size())) {
+        for (auto const& part : fold_set((deck_.lanes.size() > 1 ? before.lanes : "") + before.set,
+                                         style_.width - left.size())) {
             text_.append(std::exchange(left, std::string(left.size(), ' '))).append(part).append("\n");
         }
     }
@@ -195,11 +196,11 @@ class DeckWriter {
         std::vector<std::string> rows;
         for (auto const& before : changed) {
             if (before.times_stay) {
-                rows.push_back(before.number > 0 ? number(before) : "if time");
+                rows.push_back(before.number > 0 ? "row " + number(before) : "\"if time\"");
             }
         }
         if (!rows.empty()) {
-            line("send-offs and times to hold stay as written, look at " + joined(rows, ", "));
+            line("send-offs and times to hold stay as written: look at " + joined(rows, ", "));
         }
     }
 

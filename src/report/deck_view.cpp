@@ -116,9 +116,18 @@ class DeckMaker {
         return swum;
     }
 
+    [[nodiscard]] static std::string lanes_label(Item const& item) {
+        if (!item.optional || !item.has_lanes()) {
+            return {};
+        }
+        auto const last = item.last_lane > item.first_lane ? "-" + std::to_string(item.last_lane) : "";
+        return "lane " + std::to_string(item.first_lane) + last + ": ";
+    }
+
     void row(Item const& item, Index index, std::vector<bool> swum) {
         DeckRow row;
-        row.set = speller_.spell(item, swum.size() > 1);
+        row.set = speller_.spell(item);
+        row.lanes = lanes_label(item);
         row.swum = std::move(swum);
         if (item.is_swum()) {
             figures(row, item);
@@ -152,8 +161,8 @@ class DeckMaker {
         };
         row.changed = among(tailored_->changed);
         if (row.changed) {
-            deck_.move->changed.push_back({row.number, among(tailored_->timed),
-                                           written_speller_.spell(whole_.items[index], row.swum.size() > 1)});
+            deck_.move->changed.push_back({row.number, among(tailored_->timed), row.lanes,
+                                           written_speller_.spell(whole_.items[index])});
         }
     }
 

@@ -39,7 +39,10 @@ struct DeckRow {
     Duration timed{};               ///< of its timed reps
     std::vector<bool> swum{};       ///< by place in Deck::lanes
     std::vector<Distance> so_far{}; ///< by place in Deck::lanes: what that lane has swum behind this row
+    std::string lanes{};            ///< "lane 1: " of an `if time` line, which stands in no lane's column
     std::string set{};              ///< as it is spelled, `if time:` in front
+
+    [[nodiscard]] bool swims() const { return kind == Kind::line || kind == Kind::optional; }
 };
 
 struct DeckSection {
@@ -59,6 +62,7 @@ struct DeckLane {
 struct DeckBefore {
     int number = 0;          ///< 0: of an optional line
     bool times_stay = false; ///< it has a send-off, or a time to hold, for what it was
+    std::string lanes{};     ///< as DeckRow::lanes
     std::string set{};
 };
 

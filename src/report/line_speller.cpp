@@ -15,11 +15,10 @@ constexpr std::uint64_t most_items = 500;
 
 } // namespace
 
-std::string LineSpeller::spell(plan::Item const& item, bool lanes) {
-    bool const label = lanes && item.optional && item.has_lanes();
+std::string LineSpeller::spell(plan::Item const& item) {
     bool const expand = size_of(item) <= most_items;
-    auto const text = plan::spell_line(plan_, session_, item, {label, expand});
-    return visible(item.optional && !label ? "if time: " + text : text);
+    auto const text = plan::spell_line(plan_, session_, item, {.labels = false, .expand_sets = expand});
+    return visible(item.optional ? "if time: " + text : text);
 }
 
 std::string LineSpeller::heading(plan::Section const& section) const {

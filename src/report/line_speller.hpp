@@ -14,9 +14,8 @@ class LineSpeller {
   public:
     LineSpeller(plan::Plan const& plan, plan::Session const& session) : plan_(plan), session_(session) {}
 
-    /// A line, pause or note, `if time:` in front where it is said. Its lanes have columns of their
-    /// own; with `lanes` those of an `if time` line, which stands in none of them, are named too.
-    [[nodiscard]] std::string spell(plan::Item const& item, bool lanes = false);
+    /// A line, pause or note, `if time:` in front where it is said, lanes left out.
+    [[nodiscard]] std::string spell(plan::Item const& item);
 
     /// `warm-up "Wake up" easy rest 20s`
     [[nodiscard]] std::string heading(plan::Section const& section) const;

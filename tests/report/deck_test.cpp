@@ -353,7 +353,7 @@ TEST_CASE("times that no longer suit their reps are pointed out", "[deck]") {
           "* made to fit lengths of 50 m; written for 25 m:\n"
           "1   4 x 25 crawl on 0:50\n"
           "    if time: 75 crawl hold 1:30\n"
-          "send-offs and times to hold stay as written, look at 1, if time\n");
+          "send-offs and times to hold stay as written: look at row 1, \"if time\"\n");
     CHECK(text.find("1*    1     4   200   4 x 50 crawl on 0:50\n") != std::string::npos);
     CHECK(text.find(" *    1    +1         if time: 50 crawl hold 1:30\n") != std::string::npos);
 }
