@@ -98,7 +98,7 @@ TEST_CASE("lanes stand where lane lines occur inside, every lane of the scope, a
     CHECK(holds(text, R"("kind":"main","name":null,"metres":0,)"));
 }
 
-TEST_CASE("--by adds the words of the plan") {
+TEST_CASE("words asked for by --by stand in the plan") {
     CHECK(holds(json(support::session_with("100 kick\n4 x 50\n"), {}, calc::By::mode),
                 R"("by":[{"word":"swim","metres":200,"lengths":8,"longest_rep_metres":50,"reps":4,)"
                 R"("seconds":null,"estimated_metres":0},{"word":"kick","metres":100,"lengths":4,)"

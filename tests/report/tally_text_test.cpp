@@ -167,7 +167,7 @@ lanes 2, 3 swim 200 m less in week 2;
 )");
 }
 
-TEST_CASE("--by: biggest first, splits by their parts, shares add to 100") {
+TEST_CASE("words by size, splits by their parts, shares add to 100") {
     CHECK(otter_cove(by(calc::By::mode)) == R"(Two weeks to Otter Cove, by mode · lane 1
 
           m     %  timed
@@ -253,7 +253,7 @@ TEST_CASE("a file of named sets alone has nothing to sum") {
     CHECK(screen("set \"A\" = 4 x 50\n") == "plan\n\nno session, so nothing to sum\n");
 }
 
-TEST_CASE("--ascii leaves ASCII alone") {
+TEST_CASE("with --ascii nothing but ASCII is printed") {
     Asked asked;
     asked.ascii = true;
     for (auto const& wish :
