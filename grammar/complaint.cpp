@@ -208,9 +208,7 @@ Complaint about_word(Scene const& scene, Stop const& stop) {
     if (auto const* takes = find(take_names, stop.before.word); takes != nullptr && wants_name) {
         c.code = code::string;
         c.message = fmt::format("\"{}\" takes {}", spelling(takes->word), takes->what);
-        auto const run = std::string_view{stop.here.begin, scene.end};
-        c.hint = fmt::format("try: {} \"{}\"", spelling(takes->word),
-                             run.substr(0, run.find_first_of(" \t\r#\"")));
+        c.hint = fmt::format("try: {} \"{}\"", spelling(takes->word), run_of(stop.here.begin, scene.end));
         return c;
     }
     if (auto const* takes = takes_of(scene, stop)) {

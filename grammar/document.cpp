@@ -3,50 +3,36 @@
 #include "encoding.hpp"
 #include "tokens.hpp"
 
+#include <array>
+#include <initializer_list>
 #include <utility>
 
 namespace lengthwise::grammar {
 
 namespace {
 
-/// The form of a line that begins with `word`.
+/// The form of a line by its first word.
+constexpr auto forms = [] {
+    std::array<Form, static_cast<std::size_t>(Word::count_)> table{};
+    table.fill(Form::unknown);
+    auto const begin = [&table](Form form, std::initializer_list<Word> words) {
+        for (auto const word : words) {
+            table[static_cast<std::size_t>(word)] = form;
+        }
+    };
+    begin(Form::plan, {Word::plan});
+    begin(Form::head, {Word::race, Word::swimmer, Word::before, Word::set, Word::include});
+    begin(Form::setting, {Word::pool, Word::threshold, Word::rest, Word::factor, Word::limit, Word::allow});
+    begin(Form::week, {Word::week});
+    begin(Form::session, {Word::session});
+    begin(Form::section, {Word::warm_up, Word::drill, Word::main, Word::cool_down, Word::warm, Word::cool});
+    begin(Form::pause, {Word::pause});
+    begin(Form::item, {Word::lane, Word::if_, Word::use});
+    return table;
+}();
+
 Form form_of(Word word) {
-    switch (word) {
-    case Word::plan:
-        return Form::plan;
-    case Word::race:
-    case Word::swimmer:
-    case Word::before:
-    case Word::set:
-    case Word::include:
-        return Form::head;
-    case Word::pool:
-    case Word::threshold:
-    case Word::rest:
-    case Word::factor:
-    case Word::limit:
-    case Word::allow:
-        return Form::setting;
-    case Word::week:
-        return Form::week;
-    case Word::session:
-        return Form::session;
-    case Word::warm_up:
-    case Word::drill:
-    case Word::main:
-    case Word::cool_down:
-    case Word::warm:
-    case Word::cool:
-        return Form::section;
-    case Word::pause:
-        return Form::pause;
-    case Word::lane:
-    case Word::if_:
-    case Word::use:
-        return Form::item;
-    default:
-        return Form::unknown;
-    }
+    return forms[static_cast<std::size_t>(word)];
 }
 
 /// Statements and headings: no parenthesis reaches across them.
@@ -79,13 +65,12 @@ ParseResult Document::read() {
         return std::move(result_);
     }
     clean_ = is_clean(source_.text());
-    // Ordinary plans have a node for some eight bytes; pages never touched cost nothing.
-    result_.tree.nodes.reserve(source_.text().size() / 6 + 16);
     read_lines();
     if (reading_.depth + beyond_ > 0) {
         close_groups(reading_.end);
     }
     close_week();
+    reading_.nodes.finish();
     result_.findings.sort_by_place();
     return std::move(result_);
 }
@@ -98,7 +83,7 @@ void Document::read_lines() {
         }
         at_ = skip_indentation(line, reading_.end);
         if (is_digit(*at_) && section_ != none && reading_.depth + beyond_ == 0) { // most lines
-            read_as(Form::item, {at_, reading_.tree.size(), 0, Awaits::item});
+            read_as(Form::item, {at_, reading_.nodes.size(), 0, Awaits::item});
             continue;
         }
         auto const* after = at_;
@@ -130,16 +115,25 @@ Form Document::form_here() {
 void Document::read_statement() {
     auto const form = form_here();
     auto const* const begin = at_;
-    if (form == Form::unknown && is_letter(*at_) && reading_.word(at_).word == Word::none) {
-        auto const& first = reading_.word(at_);
-        auto const meant = meant_opener({first.begin, static_cast<std::size_t>(first.end - first.begin)});
-        if (meant != Word::none) {
+    if (form == Form::unknown) {
+        if (auto const meant = meant_here(); meant != Word::none) {
             return read_opener_like(meant);
         }
     }
     astray_ = form != Form::unknown && !place(form);
-    read_as(form, {at_, reading_.tree.size(), 0, Awaits::item});
-    first_ = first_ == nullptr ? begin : first_;
+    read_as(form, {at_, reading_.nodes.size(), 0, Awaits::item});
+    first_ = first_ == nullptr && form != Form::unknown ? begin : first_;
+}
+
+/// What an unknown first word was meant for, if that begins a line.
+Word Document::meant_here() {
+    auto const& first = reading_.word(at_);
+    if (first.begin == first.end || first.word != Word::none || enough_said()) {
+        return Word::none;
+    }
+    std::string_view const letters{first.begin, static_cast<std::size_t>(first.end - first.begin)};
+    auto const known = find_word(letters); // where something touches it: `week1`
+    return known == Word::none ? meant_opener(letters) : form_of(known) == Form::unknown ? Word::none : known;
 }
 
 /// A first word that is a slip for `word`: said once, then read as it.
@@ -148,13 +142,20 @@ void Document::read_opener_like(Word word) {
     trace.miss(at_, word, word, Thing::none);
     report(complain_of_place({Form::unknown, at_, line_end(), 0, trace}));
     trace.take_for(at_, word);
+    auto const touched = clings_to_word(*reading_.word(at_).end);
     reading_.trace = &trace;
     reading_.forget();
     auto const form = form_here();
     astray_ = !place(form);
-    Mark const mark{at_, reading_.tree.size(), 0, Awaits::item};
+    Mark const mark{at_, reading_.nodes.size(), 0, Awaits::item};
     begin_line(form, mark);
-    diagnose(form, mark, trace);
+    if (auto const* after = at_; touched && !read_form(form, after, reading_)) {
+        reading_.trace = nullptr; // `main2`: what follows is part of the same slip
+        reading_.forget();
+        give_up(form, mark);
+    } else {
+        diagnose(form, mark, trace);
+    }
     end_line(form);
 }
 
@@ -188,19 +189,16 @@ void Document::end_line(Form form) {
         finish_item();
     }
     if (std::exchange(astray_, false)) {
-        reading_.drop_from(top_);
+        reading_.nodes.drop_from(top_);
         reading_.push(Kind::bad, top_begin_, top_begin_);
     }
 }
 
 void Document::read_group_line() {
-    Mark const mark{at_, reading_.tree.size(), reading_.depth, reading_.awaits};
+    Mark const mark{at_, reading_.nodes.size(), reading_.depth, reading_.awaits};
     auto const form = form_here();
-    auto const& first = reading_.word(at_);
-    auto word = first.word;
-    if (form == Form::unknown && first.begin != first.end && word == Word::none) {
-        word = meant_opener({first.begin, static_cast<std::size_t>(first.end - first.begin)});
-    }
+    auto const first = reading_.word(at_).word;
+    auto const word = form == Form::unknown && first == Word::none ? meant_here() : first;
     if (ends_groups(word) || (form == Form::section)) {
         close_groups(at_);
         return;
@@ -218,11 +216,11 @@ void Document::read_group_line() {
 void Document::finish_item() {
     if (spoiled_) {
         spoiled_ = false;
-        auto const named_set = set_ != none && set_ + 1 < reading_.tree.size() &&
-                               reading_.tree.nodes[set_ + 1].kind == Kind::name;
-        reading_.drop_from(named_set ? set_ + 2 : top_);
+        auto const named_set =
+            set_ != none && set_ + 1 < reading_.nodes.size() && reading_.nodes[set_ + 1].kind == Kind::name;
+        reading_.nodes.drop_from(named_set ? set_ + 2 : top_);
         if (named_set) { // keeps its name, so that `use` does not miss it, too
-            auto const& name = reading_.tree.nodes[set_ + 1];
+            auto const& name = reading_.nodes[set_ + 1];
             auto const* const behind = reading_.place(name.begin + name.value);
             auto const item = reading_.push(Kind::item, behind, behind);
             reading_.push(Kind::distance, behind, behind, 100 * number_scale,
@@ -232,7 +230,7 @@ void Document::finish_item() {
             reading_.push(Kind::bad, top_begin_, top_begin_);
         }
     }
-    if (set_ != none && set_ < reading_.tree.size() && reading_.tree.nodes[set_].kind == Kind::set) {
+    if (set_ != none && set_ < reading_.nodes.size() && reading_.nodes[set_].kind == Kind::set) {
         reading_.close(set_);
     }
     set_ = none;

@@ -38,6 +38,7 @@ class Document {
     void read_opener_like(Word word);
     void read_as(Form form, Mark const& mark);
     [[nodiscard]] Form form_here();
+    [[nodiscard]] Word meant_here();
     void begin_line(Form form, Mark const& mark);
     void end_line(Form form);
     void finish_item();
@@ -52,6 +53,7 @@ class Document {
     void close_groups(char const* at);
     void refuse_in_group(Form form, Mark const& mark);
     void back_to(Mark const& mark);
+    [[nodiscard]] bool enough_said() const;
     [[nodiscard]] char const* line_end() const;
     void report(Complaint complaint);
 
@@ -73,6 +75,7 @@ class Document {
     char const* at_;       ///< the line being read: its first word
     bool clean_ = true;    ///< the text's bytes are all in order and no line is very long
     bool foreign_ = false; ///< bytes that are not UTF-8 have been reported
+    int complaints_ = 0;   ///< errors that words were found for
 
     std::uint32_t week_ = none;
     std::uint32_t session_ = none;

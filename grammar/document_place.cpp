@@ -31,11 +31,11 @@ bool Document::place(Form form) {
         return place_setting();
     case Form::week:
         close_week();
-        week_ = reading_.tree.size();
+        week_ = reading_.nodes.size();
         break;
     case Form::session:
         close_session();
-        session_ = reading_.tree.size();
+        session_ = reading_.nodes.size();
         break;
     case Form::section:
         place_section();
@@ -87,7 +87,7 @@ void Document::place_section() {
         session_ = reading_.push(Kind::session, at_, at_);
     }
     close_section();
-    section_ = reading_.tree.size();
+    section_ = reading_.nodes.size();
     child_ = at_;
 }
 
@@ -123,7 +123,7 @@ void Document::close_session() {
 void Document::close_week() {
     close_session();
     if (week_ != none) {
-        last_week_ = reading_.tree.nodes[week_ + 1].value;
+        last_week_ = reading_.nodes[week_ + 1].value;
         reading_.close(std::exchange(week_, none));
     }
 }

@@ -16,6 +16,13 @@ constexpr int errors_a_line = 16;
 
 } // namespace
 
+/// Whether further errors are only counted. Finding words for each would take long in a
+/// large file that is no plan at all.
+bool Document::enough_said() const {
+    constexpr int enough = 1000; // those included that are not shown
+    return complaints_ >= enough || !result_.findings.keeps(Severity::error);
+}
+
 char const* Document::line_end() const {
     return std::find(at_, reading_.end, '\n');
 }
@@ -32,7 +39,7 @@ bool Document::in_order(char const* line) {
         report(std::move(*complaint));
     }
     at_ = skip_blanks(line);
-    Mark const mark{at_, reading_.tree.size(), reading_.depth, reading_.awaits};
+    Mark const mark{at_, reading_.nodes.size(), reading_.depth, reading_.awaits};
     if (reading_.depth + beyond_ > 0) {
         open_before_ = reading_.open;
         spoil_item(Form::item, mark);
@@ -44,7 +51,7 @@ bool Document::in_order(char const* line) {
 }
 
 void Document::back_to(Mark const& mark) {
-    reading_.drop_from(mark.size);
+    reading_.nodes.drop_from(mark.size);
     if (mark.depth > 0) {
         reading_.open = open_before_;
     }
@@ -77,10 +84,11 @@ void Document::diagnose(Form form, Mark const& mark, Trace& trace) {
             at_ = after;
             break;
         }
-        if (!result_.findings.keeps(Severity::error)) {
+        if (enough_said()) {
             result_.findings.count_only(Severity::error);
             break;
         }
+        ++complaints_;
         auto complaint = complain({form, mark.begin, end, mark.depth, trace});
         auto const more = reads_on(complaint);
         if (!complaint.stray || !std::exchange(stray_, true)) {
@@ -116,7 +124,7 @@ void Document::give_up(Form form, Mark const& mark) {
             spoil_item(form, mark);
             return;
         }
-        reading_.drop_from(mark.size);
+        reading_.nodes.drop_from(mark.size);
         reading_.push(Kind::bad, mark.begin, mark.begin);
         break;
     }
@@ -126,7 +134,7 @@ void Document::give_up(Form form, Mark const& mark) {
 /// A week, session or section whose line cannot be read is one all the same, so
 /// that what follows has its place.
 void Document::keep_scope(Form form, Mark const& mark) {
-    auto& nodes = reading_.tree.nodes;
+    auto& nodes = reading_.nodes;
     auto const kind = form == Form::week ? Kind::week : form == Form::session ? Kind::session : Kind::section;
     if (nodes.size() == mark.size) {
         auto const word = reading_.word(mark.begin).word;
@@ -137,9 +145,9 @@ void Document::keep_scope(Form form, Mark const& mark) {
         return nodes.size() > mark.size + 1 && nodes[mark.size + 1].kind == child;
     };
     if (form == Form::section) {
-        reading_.drop_from(mark.size + (follows(Kind::name) ? 2 : 1));
+        reading_.nodes.drop_from(mark.size + (follows(Kind::name) ? 2 : 1));
     } else if (form == Form::week && !follows(Kind::week_number)) {
-        reading_.drop_from(mark.size + 1);
+        reading_.nodes.drop_from(mark.size + 1);
         reading_.push(Kind::week_number, mark.begin, mark.begin, std::min(last_week_ + 1, limits::weeks));
     }
 }
@@ -148,10 +156,10 @@ void Document::keep_scope(Form form, Mark const& mark) {
 /// parentheses close, its further lines are read for their own errors.
 void Document::spoil_item(Form form, Mark const& mark) {
     auto const* const end = line_end();
-    auto const& nodes = reading_.tree.nodes;
+    auto& nodes = reading_.nodes;
     auto const named =
         mark.size == set_ && nodes.size() > mark.size + 1 && nodes[mark.size + 1].kind == Kind::name;
-    reading_.drop_from(mark.size + (named ? 2 : 0));
+    reading_.nodes.drop_from(mark.size + (named ? 2 : 0));
     reading_.depth = mark.depth;
     if (mark.depth > 0) {
         reading_.open = open_before_;

@@ -26,14 +26,16 @@ struct Block {
 
 /// Written so that compilers make vector instructions of it.
 Block look_at(char const* block, std::size_t size) {
-    unsigned strange = 0;
-    unsigned ends = 0;
+    unsigned char strange = 0;
+    unsigned char ends = 0;
     for (std::size_t i = 0; i < size; ++i) {
         auto const c = static_cast<unsigned char>(block[i]);
-        auto const end = static_cast<unsigned>(c == '\n');
-        auto const control = static_cast<unsigned>(c < 0x20) & ~end & static_cast<unsigned>(c != '\t');
-        ends |= end;
-        strange |= control | static_cast<unsigned>(c >= 0x7F);
+        auto const end = static_cast<unsigned char>(c == '\n');
+        auto const below = static_cast<unsigned char>(c < 0x20);
+        auto const tab = static_cast<unsigned char>(c == '\t');
+        auto const beyond = static_cast<unsigned char>(c >= 0x7F);
+        ends = static_cast<unsigned char>(ends | end);
+        strange = static_cast<unsigned char>(strange | beyond | (below ^ end ^ tab));
     }
     return {strange == 0, ends != 0};
 }

@@ -58,7 +58,7 @@ struct Container : x3::parser<Container<kind, Head, Body>> {
         }
         auto const node = r.push(kind, r.opened);
         if (!body.parse(first, last, context, rule, x3::unused)) {
-            r.drop_from(node);
+            r.nodes.drop_from(node);
             first = start;
             return false;
         }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "limits.hpp"
+#include "node_stack.hpp"
 #include "scan.hpp"
 #include "trace.hpp"
 #include "tree.hpp"
@@ -9,6 +10,7 @@
 #include <array>
 #include <cstdint>
 #include <string_view>
+#include <vector>
 
 /// What the productions of parse.cpp share while they read: the tree under
 /// construction, one word and one number of look-ahead, the open parentheses, and,
@@ -45,8 +47,10 @@ enum class Awaits : std::uint8_t {
 
 class Reading {
   public:
+    /// Ordinary plans have a node for some eight bytes; memory never touched costs nothing.
     Reading(Tree& result, std::string_view text, std::uint32_t base)
-        : tree(result), begin(text.data()), end(text.data() + text.size()), base_(base) {}
+        : nodes(result.nodes, text.size() / 6 + 16), comments(result.comments), begin(text.data()),
+          end(text.data() + text.size()), base_(base) {}
 
     [[nodiscard]] std::uint32_t offset(char const* at) const {
         return base_ + static_cast<std::uint32_t>(at - begin);
@@ -76,20 +80,18 @@ class Reading {
     // --- nodes ---
     std::uint32_t push(Kind kind, char const* from, char const* to, std::uint32_t value = 0,
                        std::uint8_t detail = 0) {
-        tree.nodes.push_back({offset(from), value, static_cast<std::uint16_t>(to - from), kind, detail});
-        return tree.size() - 1;
+        return nodes.push({offset(from), value, static_cast<std::uint16_t>(to - from), kind, detail});
     }
     std::uint32_t push(Kind kind, Ahead const& at) {
         return push(kind, at.begin, at.end, 0, static_cast<std::uint8_t>(at.word));
     }
     /// Ends a container: all nodes behind it are its own.
-    void close(std::uint32_t container) { tree.nodes[container].value = tree.size(); }
-    void drop_from(std::uint32_t size) { tree.nodes.resize(size); }
+    void close(std::uint32_t container) { nodes[container].value = nodes.size(); }
 
     /// A comment; one that was read before, on a way that led nowhere, is known.
     void add_comment(char const* from, char const* to) {
-        if (tree.comments.empty() || tree.comments.back().begin < offset(from)) {
-            tree.comments.push_back({offset(from), offset(to)});
+        if (comments.empty() || comments.back().begin < offset(from)) {
+            comments.push_back({offset(from), offset(to)});
         }
     }
 
@@ -113,7 +115,8 @@ class Reading {
         }
     }
 
-    Tree& tree;
+    NodeStack nodes;
+    std::vector<Comment>& comments;
     char const* const begin;
     char const* const end;
     Trace* trace = nullptr;

@@ -130,7 +130,7 @@ struct FactorPercent {
         if (!read_percent(at, r, Kind::factor, r.opened.begin)) {
             return false;
         }
-        r.tree.nodes.back().word = static_cast<std::uint8_t>(r.opened.word);
+        r.nodes.back().word = static_cast<std::uint8_t>(r.opened.word);
         return true;
     }
 };
@@ -369,7 +369,7 @@ inline bool ItemBegin::read(char const*& at, Reading& r) {
     }
     if (r.labelled) {
         r.labelled = false;
-        r.tree.nodes[r.item].begin = r.offset(begin);
+        r.nodes[r.item].begin = r.offset(begin);
     } else {
         r.item = r.push(Kind::item, begin, begin);
     }

@@ -9,10 +9,13 @@ namespace lengthwise::grammar {
 namespace {
 
 /// Whether the item being read bears a label of this kind already.
-bool has_label(Reading const& r, Kind kind) {
-    auto const& nodes = r.tree.nodes;
-    return std::any_of(nodes.begin() + r.item + 1, nodes.end(),
-                       [&](Node const& n) { return n.kind == kind; });
+bool has_label(Reading& r, Kind kind) {
+    for (auto i = r.item + 1; i < r.nodes.size(); ++i) {
+        if (r.nodes[i].kind == kind) {
+            return true;
+        }
+    }
+    return false;
 }
 
 bool two_digits(char const* at) {
@@ -271,8 +274,8 @@ bool read_limit_value(char const*& at, Reading& r) {
         if (!read_rest(at, r, Kind::limit_time, nullptr)) {
             return false;
         }
-        if (r.tree.nodes.back().kind == Kind::rest_to) {
-            r.tree.nodes.back().kind = Kind::limit_time_to;
+        if (r.nodes.back().kind == Kind::rest_to) {
+            r.nodes.back().kind = Kind::limit_time_to;
         }
         return true;
     }
@@ -359,7 +362,7 @@ bool read_descend_range(char const*& at, Reading& r) {
     if ((high < 2 || high > limits::repeat) && !r.pass(begin, end, Fault::descend_to, high)) {
         return false;
     }
-    auto& node = r.tree.nodes.back();
+    auto& node = r.nodes.back();
     node.value = 1 | static_cast<std::uint32_t>(std::clamp<std::uint64_t>(high, 2, limits::repeat)) << 16;
     node.length = static_cast<std::uint16_t>(r.offset(end) - node.begin);
     at = end;

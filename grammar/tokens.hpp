@@ -151,7 +151,7 @@ inline bool read_count(char const*& at, Reading& r) {
         }
         count = 1;
     }
-    r.tree.nodes[r.item].length = static_cast<std::uint16_t>(count);
+    r.nodes[r.item].length = static_cast<std::uint16_t>(count);
     r.counted = true;
     at = x;
     return true;

@@ -97,5 +97,14 @@ TEST_CASE("reading goes on behind an error", "[grammar]") {
          "1:10 syntax-line: \"5\" does not stand here = the line ends before it\n"
          "2:10 syntax-line: \"5\" does not stand here = the line ends before it\n"
          R"(3:9 syntax-line: "5" does not stand here = the line ends before it)"},
+        {"week1\n  session\n    main easy5\n      50 rest15s\n      (50\nmain2\n",
+         "1:1 syntax-word: \"week\" touches what stands behind it = try: week 1\n"
+         "3:10 syntax-word: \"easy\" touches what stands behind it = try: easy 5\n"
+         "4:10 syntax-word: \"rest\" touches what stands behind it = try: rest 15s\n"
+         "5:7 syntax-group: \"(\" without its \")\" before \"main2\" = a line that begins with a heading or "
+         "a statement ends all parentheses\n"
+         R"(6:1 syntax-word: "main" touches what stands behind it = try: main 2)"},
+        {"Dear all\nplan \"A\"\n",
+         R"(1:1 syntax-word: no word "Dear" = a line begins with an amount, a heading, or a word such as session or pause; notes stand in "quotes")"},
     });
 }
