@@ -9,11 +9,11 @@ namespace {
 constexpr std::string_view general =
     R"(lengthwise: swim sets as on a whiteboard, sums done
 
-  check    what to mend            tidy   the neat spelling
+  check    what to mend           tidy     the neat spelling
 
-  tally    metres, lengths, reps   deck   for the pool side
+  tally    metres, lengths, reps  deck     for the pool side
 
-  pace     threshold from swims    explain  any rule
+  pace     threshold from swims   explain  any rule
 
   lengthwise tally plan.swim
   lengthwise deck plan.swim --session Tue

@@ -55,6 +55,7 @@ int put(plan::Threshold const& threshold, std::string const& name, Files& files,
     }
     if (loaded->errors.has_errors()) {
         say_errors(*loaded, console);
+        console.say(fmt::format("{} stays as it is", report::visible(name)));
         return has_errors;
     }
     auto const& root = loaded->bundle.root();

@@ -134,7 +134,7 @@ class PaceText {
     }
 
     /// Scott 2023: repeated tests of one swimmer differ by up to 4 % in speed, by 13 to 45 % in D'.
-    [[nodiscard]] static std::string_view trust() { return "good to about 4 %, over 30 min less so"; }
+    [[nodiscard]] static std::string_view trust() { return "good to about 4 % at best, over 30 min less so"; }
 
     [[nodiscard]] std::string sentence(std::string_view text) const {
         return fold(text, std::min(style_.width, sentence_width), 0) + '\n';
