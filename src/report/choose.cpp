@@ -167,7 +167,7 @@ std::vector<plan::Index> sessions_like(plan::Plan const& plan, Wish const& wish)
     auto const run = sessions_of(plan, wish.week);
     std::vector<plan::Index> named;
     std::vector<plan::Index> others;
-    Test const test{wish.session.value_or("")};
+    Test const test{wish.session ? std::string_view{*wish.session} : std::string_view{}};
     for (auto i = run.first; i < run.end(); ++i) {
         if (test.by_name(plan.sessions[i])) {
             named.push_back(i);
