@@ -4,6 +4,7 @@
 #include "complaint_value.hpp"
 #include "lexeme.hpp"
 #include "scan.hpp"
+#include "takes.hpp"
 
 #include <array>
 #include <fmt/format.h>
@@ -12,88 +13,6 @@
 namespace lengthwise::grammar {
 
 namespace {
-
-/// What a keyword takes, and an example of it.
-struct Takes {
-    Word word;
-    std::string_view what;
-    std::string_view example;
-};
-
-constexpr auto statements = std::to_array<Takes>({
-    {Word::plan, "a name in quotes", "plan \"Spring sprint\""},
-    {Word::race, "its kind or distance, then \"on\" and a date", "race \"Gull Island\" sprint on 2027-05-16"},
-    {Word::swimmer, "a name in quotes, then threshold, lane or distance",
-     "swimmer \"Ada\" threshold 1:50 per 100m lane 1"},
-    {Word::before, "\"longest\" and a distance", "before longest 300m week 2000m"},
-    {Word::set, "a name in quotes, \"=\" and an item", "set \"fifties\" = 4 x 50 rest 15s"},
-    {Word::include, "a file's name in quotes", "include \"drills.swim\""},
-    {Word::pool, "a length or \"open water\"", "pool 25m"},
-    {Word::threshold, "a time", "threshold 2:05 per 100m"},
-    {Word::rest, "a time", "rest 15s"},
-    {Word::factor, "a word and a percentage", "factor kick 140%"},
-    {Word::limit, "a rule and a value", "limit slot 5min"},
-    {Word::allow, "a rule, then a reason in quotes", "allow sessions \"holidays\""},
-    {Word::week, "a number", "week 2 from 2027-04-26"},
-    {Word::session, "a day, a time, a slot and a name", "session Tue 07:00 for 45min \"Longer reps\""},
-    {Word::pause, "a time", "pause 2min"},
-    {Word::warm, "\"up\"", "warm-up"},
-    {Word::cool, "\"down\"", "cool-down"},
-});
-
-constexpr auto keywords = std::to_array<Takes>({
-    {Word::rest, "a time", "rest 15s"},
-    {Word::on, "a send-off", "on 1:30"},
-    {Word::off, "a send-off", "on 1:30"},
-    {Word::at, "a percentage or a pace", "at 95% or at 1:55 per 100"},
-    {Word::hold, "a time", "hold 0:52"},
-    {Word::rpe, "a number from 1 to 10", "rpe 6"},
-    {Word::plus, "a time", "threshold plus 5s"},
-    {Word::minus, "a time", "threshold minus 5s"},
-    {Word::with, "gear", "with fins, with board, snorkel"},
-    {Word::as, "its parts", "as 25 kick / 25 crawl"},
-    {Word::broken, "\"at\" and a distance, \"for\" and a time", "broken at 250 for 15s"},
-    {Word::per, "a distance", "per 100m"},
-    {Word::for_, "a time with its unit", "for 45min"},
-    {Word::use, "a set's name in quotes", "use \"fifties\""},
-    {Word::lane, "a number", "lane 1: 4 x 50"},
-    {Word::if_, "\"time\"", "if time: 4 x 25"},
-    {Word::negative, "\"split\"", "negative split"},
-    {Word::descend, "nothing, or its cycle", "descend 1-4"},
-    {Word::every, "a number such as 3rd, then what changes", "every 3rd hard"},
-    {Word::from, "a date", "from 2027-04-26"},
-    {Word::reserve, "a distance", "reserve 20m"},
-    {Word::in, "a length or \"open water\"", "in 50m"},
-    {Word::open, "\"water\"", "open water"},
-    {Word::longest, "a distance", "longest 300m"},
-    {Word::distance, "a percentage", "distance 80%"},
-    {Word::front, "\"crawl\"", "front crawl"},
-    {Word::first, "how many, then what changes", "first 2 easy"},
-    {Word::next, "how many, then what changes", "next 2 steady"},
-    {Word::last, "how many, then what changes", "last hard"},
-    {Word::odds, "what changes", "odds easy"},
-    {Word::evens, "what changes", "evens hard"},
-});
-
-/// Those of both that take a name first.
-constexpr auto take_names = std::to_array<Takes>({
-    {Word::plan, "a name in quotes", {}},
-    {Word::race, "a name in quotes", {}},
-    {Word::swimmer, "a name in quotes", {}},
-    {Word::set, "a name in quotes", {}},
-    {Word::include, "a file's name in quotes", {}},
-    {Word::use, "a set's name in quotes", {}},
-});
-
-template <std::size_t size>
-Takes const* find(std::array<Takes, size> const& table, Word word) {
-    for (auto const& entry : table) {
-        if (word != Word::none && entry.word == word) {
-            return &entry;
-        }
-    }
-    return nullptr;
-}
 
 constexpr auto things = [] {
     std::array<std::string_view, static_cast<std::size_t>(Thing::things)> names{};
@@ -188,7 +107,7 @@ Takes const* takes_of(Scene const& scene, Stop const& stop) {
         return &swimmer_lane;
     }
     auto const begins_statement = stop.before.begin == scene.begin && scene.form != Form::item;
-    return begins_statement ? find(statements, stop.before.word) : find(keywords, stop.before.word);
+    return begins_statement ? takes_as_statement(stop.before.word) : takes_as_keyword(stop.before.word);
 }
 
 /// An unknown word: the nearest of those that could stand there is what was meant.
@@ -205,7 +124,7 @@ Complaint about_word(Scene const& scene, Stop const& stop) {
         return c;
     }
     auto const wants_name = scene.trace.expected.things.test(static_cast<std::size_t>(Thing::name));
-    if (auto const* takes = find(take_names, stop.before.word); takes != nullptr && wants_name) {
+    if (auto const* takes = takes_name(stop.before.word); takes != nullptr && wants_name) {
         c.code = code::string;
         c.message = fmt::format("\"{}\" takes {}", spelling(takes->word), takes->what);
         c.hint = fmt::format("try: {} \"{}\"", spelling(takes->word), run_of(stop.here.begin, scene.end));
@@ -261,7 +180,7 @@ std::string hint_for(Scene const& scene, Stop const& stop) {
     if (scene.trace.expected.words.none() && scene.trace.expected.things == Things{}.set(line_end)) {
         return "the line ends before it";
     }
-    if (auto const* statement = find(statements, stop.first);
+    if (auto const* statement = takes_as_statement(stop.first);
         statement != nullptr && scene.form != Form::item) {
         return fmt::format("such as: {}", statement->example);
     }

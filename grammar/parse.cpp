@@ -1,6 +1,7 @@
 #include "parse.hpp"
 
 #include "document.hpp"
+#include "pieces.hpp"
 #include "productions.hpp"
 #include "terminals.hpp"
 

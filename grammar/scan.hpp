@@ -58,6 +58,11 @@ inline constexpr std::array<std::uint8_t, 256> classes = [] {
     return at;
 }
 
+/// Two digits and no third.
+[[nodiscard]] inline bool two_digits(char const* at) {
+    return is_digit(at[0]) && is_digit(at[1]) && !is_digit(at[2]);
+}
+
 /// Decimal digits as they stand; `value` stops growing at 10^17, far above every
 /// limit, so that it never wraps.
 struct Digits {
