@@ -26,7 +26,8 @@ std::string numbered(DeckLine const& line) {
 
 DeckTable::DeckTable(std::vector<DeckBlock> blocks, std::vector<std::string> heads, std::string unit,
                      std::size_t width)
-    : blocks_(std::move(blocks)), heads_(std::move(heads)), unit_(std::move(unit)), width_(width) {
+    : blocks_(std::move(blocks)), heads_(std::move(heads)), unit_(std::move(unit)), width_(width),
+      whole_(heads_.size()) {
     measure();
     if (set_room() < narrow) {
         rep_ = 0;
@@ -42,17 +43,18 @@ void DeckTable::measure() {
             widen(number_, numbered(line));
             widen(rep_, line.rep);
             widen(lengths_, line.lengths);
-            for (auto const& figure : line.so_far) {
-                widen(whole_, figure.whole);
-                widen(hang_, figure.hang);
+            widen(set_, line.set);
+            for (std::size_t i = 0; i < line.so_far.size(); ++i) {
+                widen(whole_[i], line.so_far[i].whole);
+                widen(hang_, line.so_far[i].hang);
             }
         }
     }
     widen(rep_, rep_ > 0 ? "rep" : "");
     widen(lengths_, lengths_ > 0 ? rep_ > 0 ? "line" : "lengths" : "");
-    widen(whole_, unit_);
-    for (auto const& head : heads_) {
-        widen(whole_, head);
+    for (std::size_t i = 0; i < heads_.size(); ++i) {
+        widen(whole_[i], unit_);
+        widen(whole_[i], heads_[i]);
     }
 }
 
@@ -62,8 +64,15 @@ std::size_t DeckTable::counts() const {
 }
 
 std::size_t DeckTable::set_room() const {
-    auto const left = counts() + heads_.size() * (gap.size() + whole_ + hang_) + gap.size();
+    auto left = counts() + gap.size();
+    for (auto const whole : whole_) {
+        left += gap.size() + whole + hang_;
+    }
     return width_ > left ? width_ - left : 0;
+}
+
+bool DeckTable::has_room_for_sets(std::size_t least) const {
+    return set_room() >= std::min(least, set_);
 }
 
 std::string DeckTable::figures(DeckLine const& line) const {
@@ -74,8 +83,9 @@ std::string DeckTable::figures(DeckLine const& line) const {
     if (lengths_ > 0) {
         text.append(small_gap).append(pad_left(line.lengths, lengths_));
     }
-    for (auto const& figure : line.so_far) {
-        text.append(gap).append(pad_left(figure.whole, whole_)).append(pad_right(figure.hang, hang_));
+    for (std::size_t i = 0; i < line.so_far.size(); ++i) {
+        auto const& figure = line.so_far[i];
+        text.append(gap).append(pad_left(figure.whole, whole_[i])).append(pad_right(figure.hang, hang_));
     }
     return text;
 }
@@ -86,8 +96,8 @@ std::string DeckTable::heads(Paint const& paint) const {
     DeckLine under;
     under.rep = "rep";
     under.lengths = rep_ > 0 ? "line" : "lengths";
-    for (auto const& head : heads_) {
-        over.append(gap).append(pad_left(head, whole_)).append(hang_, ' ');
+    for (std::size_t i = 0; i < heads_.size(); ++i) {
+        over.append(gap).append(pad_left(heads_[i], whole_[i])).append(hang_, ' ');
         under.so_far.push_back({unit_, {}});
     }
     auto const first = trimmed(over);

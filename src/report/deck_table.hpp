@@ -18,14 +18,15 @@ class DeckTable {
     DeckTable(std::vector<DeckBlock> blocks, std::vector<std::string> heads, std::string unit,
               std::size_t width);
 
-    /// Cells left for the set.
-    [[nodiscard]] std::size_t set_room() const;
+    /// Do sets have `least` cells, or as many as the longest needs?
+    [[nodiscard]] bool has_room_for_sets(std::size_t least) const;
 
     /// Lines with their line feeds.
     [[nodiscard]] std::string text(Paint const& paint) const;
 
   private:
     void measure();
+    [[nodiscard]] std::size_t set_room() const;
     [[nodiscard]] std::size_t counts() const; ///< cells of row number and lengths
     [[nodiscard]] std::string figures(DeckLine const& line) const;
     [[nodiscard]] std::string heads(Paint const& paint) const;
@@ -40,8 +41,9 @@ class DeckTable {
     std::size_t number_ = 0; ///< with its mark
     std::size_t rep_ = 0;
     std::size_t lengths_ = 0;
-    std::size_t whole_ = 0; ///< of a running total …
-    std::size_t hang_ = 0;  ///< … and of its fraction
+    std::vector<std::size_t> whole_; ///< of each running total …
+    std::size_t hang_ = 0;           ///< … and of its fraction
+    std::size_t set_ = 0;            ///< of the longest set on one line
 };
 
 } // namespace lengthwise::report

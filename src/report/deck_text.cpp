@@ -1,5 +1,7 @@
 #include "report/deck_text.hpp"
 
+#include "report/choose.hpp"
+#include "report/deck_facts.hpp"
 #include "report/deck_lines.hpp"
 #include "report/deck_table.hpp"
 #include "report/fold_set.hpp"
@@ -7,7 +9,7 @@
 #include "units/spell.hpp"
 
 #include <algorithm>
-#include <numeric>
+#include <limits>
 #include <string_view>
 #include <utility>
 #include <vector>
@@ -26,7 +28,7 @@ class DeckWriter {
 
     std::string write() {
         parts(deck_.title);
-        parts(facts());
+        parts(deck_facts(deck_, style_.ascii));
         for (auto const& note : deck_.notes) {
             line(note);
         }
@@ -46,79 +48,9 @@ class DeckWriter {
         text_.append(fold_parts(all, style_.ascii ? ", " : " · ", style_.width)).append("\n");
     }
 
-    /// "longest today 750 · before 600 · race 750 m · kit: board"
-    [[nodiscard]] std::vector<std::string> facts() const {
-        std::vector<std::string> facts;
-        if (deck_.lanes.size() == 1 && deck_.lanes.front().lane != 0) {
-            facts.push_back("lane " + std::to_string(deck_.lanes.front().lane));
-        }
-        facts.push_back(by_lane("longest today", [](DeckLane const& lane) {
-            return lane.swum.longest.zero() ? std::nullopt : std::optional{lane.swum.longest};
-        }));
-        if (std::any_of(deck_.lanes.begin(), deck_.lanes.end(),
-                        [](auto const& lane) { return lane.before; })) {
-            facts.push_back(by_lane("before", [](DeckLane const& lane) { return lane.before; }));
-        }
-        if (deck_.race) {
-            facts.push_back("race " + race());
-        }
-        facts.push_back("kit: " + kit());
-        return facts;
-    }
-
-    /// One figure where all lanes agree, else each lane's.
-    template <typename Longest>
-    [[nodiscard]] std::string by_lane(std::string_view what, Longest longest) const {
-        std::vector<std::string> all;
-        bool same = true;
-        for (auto const& lane : deck_.lanes) {
-            same = same && longest(lane) == longest(deck_.lanes.front());
-            all.push_back(figure(longest(lane)) + " in lane " + std::to_string(lane.lane));
-        }
-        auto const text = same ? figure(longest(deck_.lanes.front())) : joined(all, ", ");
-        return std::string{what} + " " + text;
-    }
-
-    /// The race line may be in the other unit; then every figure says its own.
-    [[nodiscard]] std::string figure(std::optional<Distance> distance) const {
-        if (!distance) {
-            return "-";
-        }
-        auto const unit = deck_.pool.unit;
-        bool const alone = deck_.race && deck_.race->unit == unit;
-        auto const text = spell::number(near(*distance), unit, style_.ascii);
-        return (near(*distance) == *distance ? "" : "about ") + text +
-               (alone ? "" : " " + std::string{spell::symbol(unit)});
-    }
-
-    [[nodiscard]] std::string race() const {
-        auto const& race = *deck_.race;
-        auto const text = spell::distance(race.distance, race.unit, style_.ascii);
-        return race.unit == deck_.pool.unit ? text : text + " (" + figure(race.distance) + ")";
-    }
-
-    /// A distance as it is said here: what was swum in another pool, to the whole metre or yard.
-    [[nodiscard]] Distance near(Distance distance) const {
-        auto const unit = one(deck_.pool.unit);
-        bool const at_a_wall = deck_.pool.has_length() && Distance::divides(deck_.pool.length, distance);
-        bool const sayable = distance.units() % (unit.units() / 24) == 0;
-        return at_a_wall || sayable ? distance : unit * Distance::whole(distance * 2 + unit, unit * 2);
-    }
-
-    [[nodiscard]] std::string kit() const { return deck_.kit.empty() ? "none" : joined(deck_.kit, ", "); }
-
-    static std::string joined(std::vector<std::string> const& all, std::string_view joint) {
-        std::string text;
-        for (auto const& one : all) {
-            text.append(text.empty() ? "" : joint).append(one);
-        }
-        return text;
-    }
-
     /// As many lanes side by side as there is room for, the others below.
     void tables() {
-        std::vector<std::size_t> left(deck_.lanes.size());
-        std::iota(left.begin(), left.end(), std::size_t{0});
+        auto left = columns();
         bool const several = left.size() > 1;
         while (!left.empty()) {
             auto together = left;
@@ -127,24 +59,55 @@ class DeckWriter {
             }
             text_.append("\n");
             if (several && together.size() == 1) {
-                auto const lane = "lane " + std::to_string(deck_.lanes[together.front()].lane);
-                text_.append(paint_(Ink::bold, lane)).append("\n\n");
+                text_.append(paint_(Ink::bold, head(together.front()))).append("\n\n");
             }
             text_.append(table(together).text(paint_));
             left.erase(left.begin(), left.begin() + std::ptrdiff_t(together.size()));
         }
     }
 
-    [[nodiscard]] bool fits(DeckTable const& table) const {
-        return style_.width >= side_by_side && table.set_room() >= least_set;
+    /// Lanes that swim the same rows, as the first of them.
+    struct Column {
+        std::size_t place = 0; ///< in Deck::lanes
+        calc::LaneSet lanes;
+    };
+
+    [[nodiscard]] std::vector<Column> columns() const {
+        std::vector<Column> columns;
+        for (std::size_t place = 0; place < deck_.lanes.size(); ++place) {
+            auto found = std::find_if(columns.begin(), columns.end(),
+                                      [&](Column const& column) { return same_rows(column.place, place); });
+            if (found == columns.end()) {
+                found = columns.insert(found, Column{place, {}});
+            }
+            found->lanes.set(static_cast<std::size_t>(deck_.lanes[place].lane));
+        }
+        return columns;
     }
 
-    [[nodiscard]] DeckTable table(std::vector<std::size_t> const& lanes) const {
+    [[nodiscard]] bool same_rows(std::size_t a, std::size_t b) const {
+        return std::all_of(deck_.sections.begin(), deck_.sections.end(), [&](DeckSection const& section) {
+            return std::all_of(section.rows.begin(), section.rows.end(),
+                               [&](DeckRow const& row) { return row.swum[a] == row.swum[b]; });
+        });
+    }
+
+    [[nodiscard]] std::string head(Column const& column) const {
+        return lanes_label(column.lanes, style_.ascii);
+    }
+
+    [[nodiscard]] bool fits(DeckTable const& table) const {
+        return style_.width >= side_by_side && table.has_room_for_sets(least_set);
+    }
+
+    [[nodiscard]] DeckTable table(std::vector<Column> const& columns) const {
         std::vector<std::string> heads;
-        for (auto const lane : lanes) {
-            heads.push_back(lanes.size() > 1 ? "lane " + std::to_string(deck_.lanes[lane].lane) : "");
+        std::vector<std::size_t> places;
+        for (auto const& column : columns) {
+            heads.push_back(columns.size() > 1 ? head(column) : "");
+            places.push_back(column.place);
         }
-        return {deck_blocks(deck_, lanes, style_.ascii), std::move(heads),
+        return {deck_blocks(deck_, places, style_.ascii), std::move(heads),
                 std::string{spell::symbol(deck_.pool.unit)}, style_.width};
     }
 
@@ -200,7 +163,8 @@ class DeckWriter {
             }
         }
         if (!rows.empty()) {
-            line("send-offs and times to hold stay as written: look at " + joined(rows, ", "));
+            auto const all = fold_parts(rows, ", ", std::numeric_limits<std::size_t>::max());
+            line("send-offs and times to hold stay as written: look at " + all);
         }
     }
 

@@ -192,6 +192,17 @@ TEST_CASE("lanes that differ each say their longest rep", "[deck]") {
           "300 in lane 1, 250 in lane 2 · before 200 · race 400 m · kit: none");
 }
 
+TEST_CASE("lanes that swim alike share a column", "[deck]") {
+    auto const text = deck("race 400m on 2027-06-13\npool 25m\nsession\n  main\n    lane 1-3: 300 crawl\n"
+                           "    lane 4: 250 crawl\n    lane 5-6: 200 crawl\n    100 kick\n");
+    CHECK(line_from(text, "longest today ") ==
+          "300 in lanes 1–3, 250 in lane 4, 200 in lanes 5, 6 · race 400 m ·");
+    CHECK(line_from(text, "      lengths") == "   lanes 1–3   lane 4   lanes 5, 6");
+    CHECK(line_from(text, "4     4 ") == "    4         400      350          300   100 kick");
+    auto const alike = deck("pool 25m\nsession\n  main\n    lane 1-2: 300 crawl\n    100 kick\n");
+    CHECK(line_from(alike, "1    12") == "    12   300   300 crawl");
+}
+
 TEST_CASE("a rep that does not qualify is no longest rep, and there may be none", "[deck]") {
     CHECK(line_from(deck("pool 25m\nsession\n  main\n    200 pull with buoy\n    100 kick\n"),
                     "longest today ") == "- · kit: buoy");
