@@ -160,13 +160,13 @@ TEST_CASE("too many readings of shared sets in one session are an error at the u
             text += " + 0:00.1";
         }
         text += ")\n";
-        for (int i = 1; i <= 20; ++i) {
+        for (std::size_t i = 1; i <= 20; ++i) {
             auto const says =
                 i % 4 == 0   ? fmt::format("at {}%", 80 + i)
                 : i % 4 == 1 ? fmt::format("drill \"{}\"", i)
                 : i % 4 == 2
-                    ? fmt::format("with {}", std::array{"fins", "buoy", "board", "band", "paddles"}[i / 4U])
-                    : std::string{std::array{"crawl", "back", "breast", "fly", "choice"}[i / 4U]};
+                    ? fmt::format("with {}", std::array{"fins", "buoy", "board", "band", "paddles"}[i / 4])
+                    : std::string{std::array{"crawl", "back", "breast", "fly", "choice"}[i / 4]};
             text += fmt::format("set \"s{}\" = 2 x use \"s{}\" last {}\n", i, i - 1, says);
         }
         return text;
