@@ -16,7 +16,7 @@ constexpr double most_exponent = 1.06;
 constexpr double repeatable = 0.02;
 
 /// How long critical speed can be held at most, roughly: 14 to 39 min, Dekerle 2010.
-constexpr std::int64_t line_holds_seconds = 30 * 60;
+constexpr std::int64_t line_holds_seconds = 1800;
 
 Band<double> with_least_width(Band<double> band) {
     return {std::min(band.low, band.expected * (1 - repeatable)), band.expected,

@@ -61,7 +61,7 @@ class Judge {
     }
 
   private:
-    void say(Remark remark) { verdict_.remarks.push_back(remark); }
+    void say(Remark const& remark) { verdict_.remarks.push_back(remark); }
 
     /// One swim: this pace, or faster.
     void bound() {
@@ -191,7 +191,7 @@ std::optional<double> Threshold::pace_error() const {
     return pace.approximate() / speed.approximate() * errors->slope;
 }
 
-Range<Exact> Threshold::over_half_an_hour() const {
+Threshold::HalfHour Threshold::over_half_an_hour() const {
     return {pace * Exact{1032, 1000}, pace * Exact{1085, 1000}};
 }
 

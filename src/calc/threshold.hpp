@@ -6,7 +6,6 @@
 #include "units/distance.hpp"
 #include "units/duration.hpp"
 #include "units/pool.hpp"
-#include "units/range.hpp"
 
 #include <cstddef>
 #include <cstdint>
@@ -85,8 +84,12 @@ struct Threshold {
     /// D' is fit for a plan: from three swims, and 6 to 44 m.
     [[nodiscard]] bool has_sound_reserve() const;
 
-    /// What 30 minutes would be swum at: threshold is 3.2 % (Dekerle 2002) to 8.5 % (2007) faster.
-    [[nodiscard]] Range<Exact> over_half_an_hour() const;
+    /// What 30 minutes would be swum at: 3.2 % (Dekerle 2002) to 8.5 % (2007, docs/threshold.md) slower.
+    struct HalfHour {
+        Exact faster; ///< seconds per 100 of the unit
+        Exact slower;
+    };
+    [[nodiscard]] HalfHour over_half_an_hour() const;
 };
 
 struct Judged {
