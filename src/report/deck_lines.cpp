@@ -90,7 +90,7 @@ class BlockMaker {
 
     /// One lane's, where one is shown.
     [[nodiscard]] std::string lengths_of_one(calc::Totals const& totals) const {
-        return lanes_.size() == 1 && deck_.pool.has_length() ? std::to_string(totals.lengths) : "";
+        return lanes_.size() == 1 && deck_.pool.has_length() ? count(totals.lengths) : "";
     }
 
     [[nodiscard]] DeckLine lengths() const {
@@ -98,8 +98,7 @@ class BlockMaker {
         line.set = "lengths";
         for (auto const place : lanes_) {
             bool const shown = lanes_.size() > 1 && deck_.pool.has_length();
-            line.so_far.push_back(shown ? Figure{std::to_string(deck_.lanes[place].swum.lengths), {}}
-                                        : Figure{});
+            line.so_far.push_back(shown ? Figure{count(deck_.lanes[place].swum.lengths), {}} : Figure{});
         }
         return line;
     }
@@ -114,8 +113,11 @@ class BlockMaker {
         return line;
     }
 
+    /// What does not exist is `-`, never 0.
+    static std::string count(std::int64_t lengths) { return lengths == 0 ? "-" : std::to_string(lengths); }
+
     [[nodiscard]] Figure figure(Distance distance) const {
-        return spell::figure(distance, deck_.pool.unit, ascii_);
+        return distance.zero() ? Figure{"-", {}} : spell::figure(distance, deck_.pool.unit, ascii_);
     }
 
     Deck const& deck_;
