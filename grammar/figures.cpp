@@ -24,7 +24,7 @@ std::string decimals(std::uint32_t rest, std::size_t width) {
 
 /// The number alone: "200", "12.5", "33 1/3".
 std::string figure(Node const& number) {
-    auto const whole = std::to_string(number.value / number_scale);
+    auto whole = std::to_string(number.value / number_scale);
     auto const rest = number.value % number_scale;
     if (rest == 0) {
         return whole;

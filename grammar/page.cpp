@@ -85,7 +85,7 @@ void Page::break_line(std::uint32_t begin, int level) {
         }
     }
     origins_.push_back(begin);
-    out_.append(static_cast<std::size_t>(2 * level), ' ');
+    out_.append(2 * static_cast<std::size_t>(level), ' ');
     level_ = level;
     fresh_ = true;
     commented_ = false;

@@ -82,10 +82,6 @@ void Pen::exact(std::string_view text) {
     text_ += text;
 }
 
-void Pen::glue(std::string_view text) {
-    text_ += text;
-}
-
 void Pen::sign(std::string_view sign, bool blanks) {
     auto const blank_here = [&] { return untidy_ ? random_.chance(50) : blanks; };
     text_ += blank_here() ? " " : "";

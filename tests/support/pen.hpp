@@ -40,9 +40,6 @@ class Pen {
     /// Text that has one spelling: strings, dates.
     void exact(std::string_view text);
 
-    /// Directly behind the last word.
-    void glue(std::string_view text);
-
     /// A sign that may have blanks around it: `-`, `=`; `blanks` where tidy text has them.
     void sign(std::string_view sign, bool blanks);
 
