@@ -67,7 +67,7 @@ class Reading {
             take_gear(i);
             break;
         case Kind::split:
-            take_split(i);
+            said_.split = i;
             break;
         case Kind::broken:
         case Kind::broken_time:
@@ -175,20 +175,7 @@ class Reading {
         }
     }
 
-    void take_split(std::uint32_t i) {
-        if (owner_ == Owner::group) {
-            single_amount(tree_.span(i), "a split");
-            return;
-        }
-        said_.split = i;
-    }
-
     void take_broken(std::uint32_t i) {
-        auto const at = clause_of(tree_, i);
-        if (owner_ == Owner::group) {
-            single_amount(at, "a break");
-            return;
-        }
         auto const& n = node(i);
         said_.broken.pause = duration_of(node(i + 1));
         said_.broken.unit = n.kind == Kind::broken ? n.unit() : grammar::WrittenUnit::bare;
@@ -199,12 +186,6 @@ class Reading {
         } else if (auto const piece = distance_in(work_.report, pool_, n)) {
             said_.broken.piece = piece->units();
         }
-    }
-
-    void single_amount(Span at, std::string_view what) {
-        work_.report.error(code::pairing, at,
-                           fmt::format("{} stands behind one amount, not behind a group", what),
-                           "write it on the item inside");
     }
 
     void take_recovery(std::uint32_t i) {

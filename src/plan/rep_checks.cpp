@@ -35,12 +35,6 @@ class Check {
         }
         auto const errors = work_.report.errors();
         auto const ladder = reps_.is_ladder();
-        if (ladder && (!base.parts.empty() || base.broken.piece > 0)) {
-            fault(code::pairing, place_of(behind_, base.parts.empty() ? broken_kind(base) : Kind::split),
-                  "a split or break stands behind one amount, not behind a ladder",
-                  "write the reps on lines of their own");
-            return;
-        }
         for (std::uint32_t k = 0; k < (ladder ? reps_.count : 1) && work_.report.errors() == errors; ++k) {
             rep(ladder ? plan_.rungs[reps_.body + k] : reps_.amount, k);
         }

@@ -135,10 +135,10 @@ TEST_CASE("splits add up to the rep, or go into it") {
         {"parts need not end at a wall", "50 as 10 kick / 15 crawl", {}},
         {"behind a group",
          "(100 + 50) as 25 / 25",
-         {"syntax-pairing | as 25 / 25 | a split stands behind one amount, not behind a group"}},
+         {"syntax-line | as | \"as\" stands only behind one amount"}},
         {"behind a ladder",
          "100, 200 as 50 / 50",
-         {"syntax-pairing | as 50 / 50 | a split or break stands behind one amount, not behind a ladder"}},
+         {"syntax-line | as | \"as\" stands only behind one amount"}},
     });
 }
 
@@ -161,7 +161,7 @@ TEST_CASE("broken swims stop at walls inside the rep") {
          {"syntax-split | broken at 50 for 15s | the rep is a time, so it is broken at a time"}},
         {"behind a group",
          "2 x (100 + 50) broken at 50 for 5s",
-         {"syntax-pairing | broken at 50 for 5s | a break stands behind one amount, not behind a group"}},
+         {"syntax-line | broken | \"broken\" stands only behind one amount"}},
     });
 }
 
