@@ -22,7 +22,7 @@ std::size_t Paces::PlaceHash::operator()(Place const& place) const {
 }
 
 Paces::Paces(plan::Plan const& plan, plan::Threshold const* assumed)
-    : plan_(plan), assumed_(assumed), lanes_(plan), remembered_(room_for(plan.items.size())) {
+    : plan_(plan), assumed_(assumed), lanes_(plan), alike_(plan), remembered_(room_for(plan.items.size())) {
     any_factors_ =
         std::ranges::any_of(plan.settings, [](auto const& scope) { return !scope.factors.empty(); });
 }
@@ -56,7 +56,7 @@ PacingId Paces::of(plan::Session const& session, int lane) {
 }
 
 RepTime const& Paces::rep(PacingId pacing, plan::Index terms, std::int64_t amount, bool timed) {
-    auto const place = std::uint64_t{pacing} << 32U | terms;
+    auto const place = std::uint64_t{pacing} << 32U | alike_.first(terms);
     auto const key = timed ? -amount : amount;
     auto const hash = (place * golden ^ static_cast<std::uint64_t>(key)) * golden;
     auto& slot = remembered_[(hash >> 32U) & (remembered_.size() - 1)];

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "calc/alike.hpp"
 #include "calc/swim_time.hpp"
 #include "plan/pace_of.hpp"
 #include "plan/plan.hpp"
@@ -58,6 +59,7 @@ class Paces {
         changed_; ///< by what `factor` lines say, in the order of words
     std::deque<Pacing> pacings_;
     std::unordered_map<Place, PacingId, PlaceHash> known_;
+    Alike alike_;
     std::vector<Remembered> remembered_; ///< by hash; a newer rep takes an older one's place
 };
 

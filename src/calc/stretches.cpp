@@ -30,8 +30,16 @@ Stretch Stretches::of(plan::Index index, PacingId pacing) {
 /// `selection` is null for those that no selector chooses, `number` counts the rungs of a ladder from 0.
 template <typename Once>
 Stretch Stretches::repeated(plan::Item const& item, Once once) const {
-    return item.is_ladder() || plan_.terms[item.terms].recovery.steps > 1 ? one_by_one(item, once)
-                                                                          : by_kind(item, once);
+    auto const& terms = plan_.terms[item.terms];
+    if (item.is_ladder() || terms.recovery.steps > 1) {
+        return one_by_one(item, once);
+    }
+    if (!terms.selections.empty()) {
+        return by_kind(item, once);
+    }
+    auto one = once(nullptr, 0);
+    recover(one, item, 0);
+    return one.times(item.count);
 }
 
 /// Only the last one's place matters, so those that are swum alike are taken together.

@@ -48,8 +48,7 @@ class PaceCheck {
                 lanes.push_back(lane);
             }
         } else {
-            auto const own = lanes_.lanes();
-            lanes.insert(lanes.end(), own.begin(), own.end());
+            lanes.insert(lanes.end(), lanes_.lanes().begin(), lanes_.lanes().end());
         }
         std::vector<Threshold const*> paces;
         for (int const lane : lanes) {

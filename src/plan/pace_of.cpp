@@ -29,21 +29,16 @@ LanePaces::LanePaces(Plan const& plan) {
             slowest = &*swimmer.threshold;
         }
     }
+    for (int lane = 1; lane < static_cast<int>(by_lane_.size()); ++lane) {
+        if (of(lane) != nullptr) {
+            lanes_.push_back(lane);
+        }
+    }
 }
 
 Threshold const* LanePaces::of(int lane) const {
     return lane > 0 && lane < static_cast<int>(by_lane_.size()) ? by_lane_[static_cast<std::size_t>(lane)]
                                                                 : nullptr;
-}
-
-std::vector<int> LanePaces::lanes() const {
-    std::vector<int> lanes;
-    for (int lane = 1; lane < static_cast<int>(by_lane_.size()); ++lane) {
-        if (of(lane) != nullptr) {
-            lanes.push_back(lane);
-        }
-    }
-    return lanes;
 }
 
 Threshold const* pace_of(Plan const& plan, LanePaces const& lanes, Session const& session, int lane) {

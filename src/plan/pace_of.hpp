@@ -19,10 +19,11 @@ class LanePaces {
     [[nodiscard]] Threshold const* of(int lane) const;
 
     /// Lanes that have one, ascending.
-    [[nodiscard]] std::vector<int> lanes() const;
+    [[nodiscard]] std::vector<int> const& lanes() const { return lanes_; }
 
   private:
     std::array<Threshold const*, limits::lanes + 1> by_lane_{};
+    std::vector<int> lanes_;
 };
 
 /// The pace at which a lane swims a session: its slowest swimmer's, else the threshold in force.
