@@ -122,7 +122,7 @@ void Document::read_statement() {
     }
     astray_ = form != Form::unknown && !place(form);
     read_as(form, {at_, reading_.nodes.size(), 0, Awaits::item});
-    first_ = first_ == nullptr && form != Form::unknown ? begin : first_;
+    first_ = first_ == nullptr && form != Form::unknown && !supposed_ ? begin : first_;
 }
 
 /// What an unknown first word was meant for, if that begins a line.

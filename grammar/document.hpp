@@ -63,6 +63,8 @@ class Document {
     [[nodiscard]] bool place_setting();
     void place_section();
     void place_line();
+    void suppose_session();
+    void leave_supposed();
     void close_section();
     void close_session();
     void close_week();
@@ -80,6 +82,7 @@ class Document {
     std::uint32_t week_ = none;
     std::uint32_t session_ = none;
     std::uint32_t section_ = none;
+    bool supposed_ = false;             ///< nobody wrote that session, and no week
     std::uint32_t last_week_ = 0;       ///< its number
     char const* first_scope_ = nullptr; ///< the first `week` or `session`
     char const* first_ = nullptr;       ///< the first statement

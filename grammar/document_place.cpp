@@ -53,6 +53,7 @@ bool Document::place(Form form) {
 }
 
 bool Document::place_head() {
+    leave_supposed();
     auto const* const scope = first_scope_ != nullptr ? first_scope_ : child_;
     if (scope == nullptr) {
         return true;
@@ -63,6 +64,7 @@ bool Document::place_head() {
 }
 
 bool Document::place_setting() {
+    leave_supposed();
     if (child_ == nullptr) {
         return true;
     }
@@ -84,7 +86,7 @@ void Document::place_section() {
     if (session_ == none) {
         misplaced(fmt::format("\"{}\" belongs to a session", text_of(reading_.word(at_))),
                   "write a line above it, such as: session Tue 07:00");
-        session_ = reading_.push(Kind::session, at_, at_);
+        suppose_session();
     }
     close_section();
     section_ = reading_.nodes.size();
@@ -100,10 +102,25 @@ void Document::place_line() {
               session_ == none ? "write two lines above it, such as: session Tue 07:00, then: main"
                                : "write warm-up, drill, main or cool-down above it");
     if (session_ == none) {
-        session_ = reading_.push(Kind::session, at_, at_);
+        suppose_session();
     }
     section_ = reading_.push(Kind::section, at_, at_, 0, static_cast<std::uint8_t>(Word::main));
     child_ = at_;
+}
+
+/// Goes on as if a `session` line stood here.
+void Document::suppose_session() {
+    session_ = reading_.push(Kind::session, at_, at_);
+    supposed_ = week_ == none;
+}
+
+/// A statement of the file's head shows that the session supposed before it was none,
+/// but a stray line or two.
+void Document::leave_supposed() {
+    if (supposed_) {
+        close_session();
+        child_ = nullptr;
+    }
 }
 
 void Document::close_section() {
@@ -114,6 +131,7 @@ void Document::close_section() {
 }
 
 void Document::close_session() {
+    supposed_ = false;
     close_section();
     if (session_ != none) {
         reading_.close(std::exchange(session_, none));

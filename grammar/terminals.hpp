@@ -210,7 +210,7 @@ struct Breaths {
     static bool read(char const*& at, Reading& r) {
         auto const figure = r.figure(at);
         auto const& breaths = r.word(figure.end);
-        if (figure.begin == figure.end || breaths.word != Word::breaths) {
+        if (figure.begin == figure.end || breaths.word != Word::breaths || breaths.begin == figure.end) {
             return false;
         }
         auto const count = figure.value;

@@ -73,6 +73,7 @@ TEST_CASE("words that do not stand where they are", "[grammar]") {
         {"pause soon", R"(1:7 syntax-line: "pause" takes a time = try: pause 2min)"},
         {R"("note" 50)", R"(1:8 syntax-line: "50" does not stand here = a note stands on a line of its own)"},
         {"50 descend 4", R"(1:12 syntax-line: "descend" takes nothing, or its cycle = try: descend 1-4)"},
+        {"lane1: 50", R"(1:1 syntax-word: "lane" touches what stands behind it = try: lane 1:)"},
     });
 }
 

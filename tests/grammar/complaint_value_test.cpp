@@ -73,5 +73,7 @@ TEST_CASE("values that the notation does not have", "[grammar]") {
          "1:11 syntax-number: rpe 11: it runs from 1 to 10\n"
          "1:19 syntax-time: 15 has no unit = try: rest 15s\n"
          "1:25 syntax-time: 50 has no unit = try: on 0:50"},
+        {"4 x 50 rest 5breaths",
+         R"(1:13 syntax-number: "breaths" touches the number before it = try: 5 breaths)"},
     });
 }

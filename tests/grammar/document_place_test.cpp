@@ -31,9 +31,11 @@ TEST_CASE("lines that stand where they do not belong", "[grammar]") {
                                      "it, such as: session Tue 07:00, then: main"},
         {"week 1\n  session\nmain\n    \"before all\"\n", ""},
         {"pool 25m\nmain\n  50\npool 50m\n",
-         "2:1 syntax-place: \"main\" belongs to a session = write a line above it, such as: session Tue "
-         "07:00\n"
-         R"(4:1 syntax-place: "pool" stands before the first heading, with the session's settings = move it above this line [2:1 the first heading])"},
+         R"(2:1 syntax-place: "main" belongs to a session = write a line above it, such as: session Tue 07:00)"},
         {"session\n  \"for the session\"\n  main\n    \"for the main part\"\n", ""},
+        {"50\nplan \"A\"\npool 25m\nrace sprint on 2027-06-13\nsession\n  main\n    50\n    pool 50m\n",
+         "1:1 syntax-place: no heading above this line = write two lines above it, such as: session Tue "
+         "07:00, then: main\n"
+         R"(8:5 syntax-place: "pool" stands before the first heading, with the session's settings = move it above this line [6:3 the first heading])"},
     });
 }
