@@ -53,6 +53,14 @@ TEST_CASE("the worked example") {
     CHECK(predicted(swims, 1900) == "36:30 37:15 38:25"); // beyond 30 min: 442 * 4.75^1.04
 }
 
+TEST_CASE("far beyond the swims the band is the power law's") {
+    auto const verdict = asked({{200, 212}, {400, 442}}, {Distance::metres(4000)});
+    auto const& [low, expected, high] = verdict.predictions.front().seconds;
+    CHECK(low == Approx(442 * std::pow(10, 1.03)));
+    CHECK(expected == Approx(442 * std::pow(10, 1.04)));
+    CHECK(high == Approx(442 * std::pow(10, 1.06)));
+}
+
 TEST_CASE("the line is used up to 30 min, to the millisecond") {
     // CS 1 m/s, D' 20 m: 1820 m in 30:00.
     std::vector<support::Timed> const swims{{200, 180}, {500, 480}};
