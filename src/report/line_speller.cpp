@@ -25,7 +25,7 @@ std::string LineSpeller::heading(plan::Section const& section) const {
     auto const& said = plan_.heading_of(section);
     std::string text{spelling(word_of(section.kind))};
     if (!said.name.empty()) {
-        text.append(" \"").append(said.name).append("\"");
+        text.append(" \"").append(grammar::escape(said.name)).append("\"");
     }
     auto const defaults = plan::spell_defaults(said);
     return visible(text.append(defaults.empty() ? "" : " ").append(defaults));
