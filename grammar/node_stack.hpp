@@ -12,8 +12,9 @@ namespace lengthwise::grammar {
 
 class NodeStack {
   public:
-    /// Builds in `store`, with room for `expected` nodes before it moves.
-    NodeStack(std::vector<Node>& store, std::size_t expected) : store_(store) { store_.reserve(expected); }
+    /// Builds in `store` what is read from `bytes` of text, which begins at offset `base`.
+    NodeStack(std::vector<Node>& store, std::size_t bytes, std::uint32_t base)
+        : store_(store), bytes_(bytes), base_(base) {}
 
     std::uint32_t push(Node node) {
         if (size_ == room_) [[unlikely]] {
@@ -34,7 +35,12 @@ class NodeStack {
   private:
     void grow();
 
+    /// Room for the nodes of the whole text, judged by those of the text so far.
+    void make_room();
+
     std::vector<Node>& store_;
+    std::size_t bytes_;
+    std::uint32_t base_;
     Node* data_ = nullptr;
     std::uint32_t size_ = 0;
     std::uint32_t room_ = 0;

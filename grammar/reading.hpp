@@ -47,9 +47,8 @@ enum class Awaits : std::uint8_t {
 
 class Reading {
   public:
-    /// Ordinary plans have a node for some eight bytes; memory never touched costs nothing.
     Reading(Tree& result, std::string_view text, std::uint32_t base)
-        : nodes(result.nodes, text.size() / 6 + 16), comments(result.comments), begin(text.data()),
+        : nodes(result.nodes, text.size(), base), comments(result.comments), begin(text.data()),
           end(text.data() + text.size()), base_(base) {}
 
     [[nodiscard]] std::uint32_t offset(char const* at) const {
