@@ -124,8 +124,8 @@ constexpr std::string_view explain =
 )";
 
 constexpr std::array helps{
-    Help{"tally", tally}, Help{"deck", deck},       Help{"check", check},
-    Help{"tidy", tidy},   Help{"pace", pace},       Help{"explain", explain},
+    Help{"tally", tally}, Help{"deck", deck}, Help{"check", check},
+    Help{"tidy", tidy},   Help{"pace", pace}, Help{"explain", explain},
 };
 
 } // namespace
