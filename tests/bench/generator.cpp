@@ -108,9 +108,7 @@ Generated finish(Twin& out) {
 Generated generate(std::uint64_t bytes, bool with_json) {
     Random random{seed};
     Twin out{with_json};
-    out.begin_plan("Club archive", plan_lap);
-    define_sets(out);
-    out.begin_weeks();
+    begin(out, "Club archive");
     auto const sessions_a_week = bytes / bytes_a_session / weeks_wanted + 1;
     for (int number = 1; out.notation().size() < bytes; ++number) {
         week(out, random, number, sessions_a_week);

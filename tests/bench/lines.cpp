@@ -23,9 +23,17 @@ void maybe_note(Twin& out, Random& random) {
     }
 }
 
+/// `low` to `high` reps of up to `laps` lengths. Two statements, as the order in which a
+/// call's arguments are worked out differs from compiler to compiler.
+void some_reps(Twin& out, Random& random, int low, int high, int metres, int laps) {
+    auto const count = random.between(low, high);
+    out.reps(count, metres * random.between(1, laps));
+}
+
 void any_rest(Twin& out, Random& random) {
     if (random.chance(20)) {
-        out.rest(10 + 5 * random.below(3), 30 + 5 * random.below(3));
+        auto const low = 10 + 5 * random.below(3);
+        out.rest(low, low + 10 + 5 * random.below(3));
     } else {
         out.rest(5 * random.between(2, 15));
     }
@@ -47,7 +55,7 @@ void loosen(Twin& out, Random& random, int lap) {
 
 void kick(Twin& out, Random& random, int lap) {
     out.begin_item();
-    out.reps(random.between(2, 8), lap * random.between(1, 2));
+    some_reps(out, random, 2, 8, lap, 2);
     out.word("mode", "kick");
     if (random.chance(60)) {
         out.gear({random.chance(80) ? "board" : "fins"});
@@ -75,7 +83,7 @@ void split_drill(Twin& out, Random& random, int lap) {
 
 void plain_drill(Twin& out, Random& random, int lap) {
     out.begin_item();
-    out.reps(random.between(2, 10), lap * random.between(1, 2));
+    some_reps(out, random, 2, 10, lap, 2);
     out.drill(random.pick(phrases::drills));
     if (random.chance(40)) {
         any_rest(out, random);
@@ -91,7 +99,7 @@ void say(Twin& out, Random& random, int /*lap*/) {
 
 void intervals(Twin& out, Random& random, int lap) {
     out.begin_item();
-    out.reps(random.between(3, 12), lap * random.between(1, 8));
+    some_reps(out, random, 3, 12, lap, 8);
     if (random.chance(8)) {
         out.word("stroke", "crawl");
         out.percent(random.between(88, 105));
@@ -124,11 +132,16 @@ void on_the_clock(Twin& out, Random& random, int lap) {
 
 void rounds(Twin& out, Random& random, int lap) {
     out.begin_item();
-    out.open_group(random.between(2, 5), random.chance(15));
+    auto const over_lines = random.chance(15);
+    out.open_group(random.between(2, 5), over_lines);
     auto const items = random.between(2, 3);
     for (int i = 0; i < items; ++i) {
         out.begin_item();
-        out.reps(random.chance(60) ? 1 : random.between(2, 4), lap * random.between(1, 8));
+        if (random.chance(60)) {
+            some_reps(out, random, 1, 1, lap, 8);
+        } else {
+            some_reps(out, random, 2, 4, lap, 8);
+        }
         stroke_and_effort(out, random);
         if (random.chance(40)) {
             any_rest(out, random);
@@ -170,7 +183,8 @@ void long_one(Twin& out, Random& random, int lap) {
 
 void faster_each(Twin& out, Random& random, int lap) {
     out.begin_item();
-    out.reps(4 * random.between(1, 2), lap * random.between(1, 4));
+    auto const cycles = random.between(1, 2);
+    out.reps(4 * cycles, lap * random.between(1, 4));
     out.word("stroke", "crawl");
     out.descend(4);
     any_rest(out, random);
@@ -179,7 +193,7 @@ void faster_each(Twin& out, Random& random, int lap) {
 
 void pull(Twin& out, Random& random, int lap) {
     out.begin_item();
-    out.reps(random.between(2, 6), 2 * lap * random.between(1, 4));
+    some_reps(out, random, 2, 6, 2 * lap, 4);
     out.word("stroke", "crawl");
     out.word("mode", "pull");
     if (random.chance(30)) {

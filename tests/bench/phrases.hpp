@@ -10,7 +10,7 @@ using namespace std::string_view_literals;
 
 inline constexpr std::array days{"Mon"sv, "Tue"sv, "Wed"sv, "Thu"sv, "Fri"sv, "Sat"sv, "Sun"sv};
 
-inline constexpr std::array session_names{"Longer reps"sv,
+inline constexpr std::array session_names{"One more length"sv,
                                           "Steady water"sv,
                                           "Two by two"sv,
                                           "Out and home"sv,
