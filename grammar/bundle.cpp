@@ -243,7 +243,7 @@ File const& Bundle::file_of(std::uint32_t offset) const {
     return *std::prev(after);
 }
 
-Bundle bundle(std::string name, std::string text, std::optional<std::string> path, Reader& reader) {
+Bundle bundle(std::string name, std::string text, std::optional<std::string> const& path, Reader& reader) {
     Bundle result;
     Gathering{result, reader}.run(std::move(name), std::move(text), path);
     result.findings.sort_by_place();

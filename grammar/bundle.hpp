@@ -57,7 +57,7 @@ struct Bundle {
 /// An include's path counts from the folder where the including file really lies,
 /// and must lie in or below the root's. A file reached twice, the root among them, is
 /// read once. Rules: docs/notation.md, "Named sets".
-[[nodiscard]] Bundle bundle(std::string name, std::string text, std::optional<std::string> path,
+[[nodiscard]] Bundle bundle(std::string name, std::string text, std::optional<std::string> const& path,
                             Reader& reader);
 
 } // namespace lengthwise::grammar

@@ -69,9 +69,9 @@ struct Tidy {
 
 struct Pace {
     std::vector<calc::Swim> swims;
-    Pool pool;                    ///< that the threshold is for; unsaid: the first swim's
-    std::vector<Distance> predict; ///< what was asked for
-    bool stops = false;           ///< the swims had stops
+    Pool pool;                      ///< that the threshold is for; unsaid: the first swim's
+    std::vector<Distance> predict;  ///< what was asked for
+    bool stops = false;             ///< the swims had stops
     std::vector<std::string> files; ///< the plan to write into, if any
     Format format = Format::text;
     Look look;

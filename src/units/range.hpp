@@ -9,7 +9,7 @@ struct Range {
     T high{};
 
     [[nodiscard]] constexpr bool single() const { return low == high; }
-    friend constexpr bool operator==(Range const&, Range const&) = default;
+    friend bool operator==(Range const&, Range const&) = default;
 };
 
 /// Low, expected and high estimate of one quantity.
@@ -19,7 +19,7 @@ struct Band {
     T expected{};
     T high{};
 
-    friend constexpr bool operator==(Band const&, Band const&) = default;
+    friend bool operator==(Band const&, Band const&) = default;
 };
 
 } // namespace lengthwise

@@ -36,7 +36,8 @@ void check_times(calc::Times const& times, support::WatchedSection const& watche
     }
 }
 
-void check_lines(std::vector<calc::LineTimes> const& lines, std::vector<support::WatchedLine> const& watched) {
+void check_lines(std::vector<calc::LineTimes> const& lines,
+                 std::vector<support::WatchedLine> const& watched) {
     REQUIRE(lines.size() == watched.size());
     for (std::size_t i = 0; i < lines.size(); ++i) {
         CAPTURE(i);

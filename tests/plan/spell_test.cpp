@@ -259,5 +259,6 @@ TEST_CASE("spell_defaults: behind a heading") {
 }
 
 TEST_CASE("spell: a distance that no number of metres says stays in lengths") {
-    CHECK(spelled("pool 25m\nbefore longest 4250109 lengths\n") == "before longest 4250109 lengths\npool 25m\n");
+    CHECK(spelled("pool 25m\nbefore longest 4250109 lengths\n") ==
+          "before longest 4250109 lengths\npool 25m\n");
 }

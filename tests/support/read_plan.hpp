@@ -11,7 +11,8 @@
 
 namespace lengthwise::support {
 
-/// A text read as a plan, with all that the plan views. Files named by `include` stand in `files`, under absolute paths; the plan is "/plan.swim".
+/// A text read as a plan, with all that the plan views. Files named by `include` stand in `files`, under
+/// absolute paths; the plan is "/plan.swim".
 struct ReadPlan {
     std::shared_ptr<grammar::Bundle const> bundle;
     plan::Resolved resolved;
