@@ -10,7 +10,7 @@
 #include <vector>
 
 /// How much longer a word makes a swim: the pace model's factors, in percent of time.
-/// Where each comes from stands beside the table in factors.cpp and in docs/calculations.md.
+/// Where each comes from stands beside the table in factors.cpp and in docs/time.md.
 namespace lengthwise::calc {
 
 /// A share of time in quarters of a percent, so that the mean of four strokes is whole.

@@ -13,7 +13,7 @@
 #include <vector>
 
 /// How long a rep takes, and how far a timed one goes. The formulas, their sources and worked
-/// examples: docs/calculations.md.
+/// examples: docs/time.md.
 namespace lengthwise::calc {
 
 /// What decides the time of a rep beside its own words: a threshold, a pool, the factors in force.

@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-/// The factors of words, and what falls away beside others (docs/calculations.md).
+/// The factors of words, and what falls away beside others (docs/time.md).
 namespace lengthwise::calc {
 namespace {
 

@@ -9,7 +9,7 @@
 #include <string_view>
 #include <vector>
 
-/// Times of single reps to the millisecond, and how far timed ones go (docs/calculations.md).
+/// Times of single reps to the millisecond, and how far timed ones go (docs/time.md).
 namespace lengthwise {
 namespace {
 

@@ -7,7 +7,7 @@
 #include <optional>
 #include <vector>
 
-/// The pace model once more, word by word from docs/calculations.md and without a look at
+/// The pace model once more, word by word from docs/time.md and without a look at
 /// src/calc: slow, simple, in fractions of any size. To hold the fast one against.
 namespace lengthwise::support {
 

@@ -1,0 +1,221 @@
+#include "calc/factors.hpp"
+#include "calc/fits.hpp"
+#include "calc/timeline.hpp"
+#include "support/plan_text.hpp"
+#include "support/read_plan.hpp"
+#include "units/pace.hpp"
+#include "units/spell.hpp"
+
+#include <catch2/catch.hpp>
+#include <fmt/core.h>
+
+#include <fstream>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+/// Reckons anew what docs/time.md shows, table by table.
+namespace lengthwise {
+namespace {
+
+using Row = std::vector<std::string>;
+
+std::vector<std::string> page() {
+    std::ifstream file{LENGTHWISE_ROOT "/docs/time.md"};
+    REQUIRE(file);
+    std::vector<std::string> lines;
+    for (std::string line; std::getline(file, line);) {
+        lines.push_back(line);
+    }
+    return lines;
+}
+
+std::string trimmed(std::string text) {
+    for (auto const* const around : {" ", "`"}) {
+        while (!text.empty() && text.front() == *around) {
+            text.erase(0, 1);
+        }
+        while (!text.empty() && text.back() == *around) {
+            text.pop_back();
+        }
+    }
+    return text;
+}
+
+Row cells(std::string const& line) {
+    Row row;
+    for (std::size_t at = 1; at < line.size();) {
+        auto const end = line.find('|', at);
+        row.push_back(trimmed(line.substr(at, end - at)));
+        at = end + 1;
+    }
+    return row;
+}
+
+/// The rows below a table's head; a page has one table of that head.
+std::vector<Row> table(std::string const& head) {
+    auto const lines = page();
+    std::vector<Row> rows;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (lines[i] == head) {
+            for (i += 2; i < lines.size() && lines[i].rfind("| ", 0) == 0; ++i) {
+                rows.push_back(cells(lines[i]));
+            }
+        }
+    }
+    INFO(head);
+    REQUIRE_FALSE(rows.empty());
+    return rows;
+}
+
+/// The first fenced block of that tag.
+std::string block(std::string const& tag) {
+    std::string text;
+    bool inside = false;
+    for (auto const& line : page()) {
+        if (line.rfind("```", 0) == 0) {
+            if (inside) {
+                return text;
+            }
+            inside = line == "```" + tag;
+        } else if (inside) {
+            text += line + '\n';
+        }
+    }
+    return text;
+}
+
+std::string clocks(Band<Duration> const& band) {
+    return spell::clock(band.low) + ' ' + spell::clock(band.expected) + ' ' + spell::clock(band.high);
+}
+
+/// The head that a line needs, under what is usual; a pool or threshold of its own takes the usual one's
+/// place.
+std::string head_with(std::string const& own) {
+    return "pool 25m\n" + std::string{own.rfind("threshold", 0) == 0 ? "" : "threshold 1:40\n"} + own + '\n';
+}
+
+calc::RepTime rep(std::string const& line, std::string const& own_head = "") {
+    auto const read = support::read_plan(support::session_with(line, head_with(own_head)));
+    INFO(own_head << ": " << line);
+    CHECK(read.error() == "");
+    auto const& plan = read.plan();
+    auto const& item = plan.items[plan.sections.front().body];
+    return calc::Clock{plan}.rep(0, 0, item.terms, item.amount, item.is_timed());
+}
+
+/// A percentage with the decimals it needs.
+std::string percent(calc::Exact const& share) {
+    return fmt::format("{:.6g}", (share * calc::Exact{100}).approximate());
+}
+
+Row percents(Band<calc::Exact> const& band) {
+    return {percent(band.low), percent(band.expected), percent(band.high)};
+}
+
+Row columns(Row const& row, std::size_t first) {
+    return {row.begin() + static_cast<std::ptrdiff_t>(first),
+            row.begin() + static_cast<std::ptrdiff_t>(first) + 3};
+}
+
+} // namespace
+
+TEST_CASE("docs/time.md times its session as the program does") {
+    auto const read = support::read_plan(block("swim"));
+    REQUIRE(read.error() == "");
+    auto const& plan = read.plan();
+    auto const rows = table("| line | leaves | ends | next leaves |");
+    auto const lines = calc::Clock{plan}.lines(0, 0);
+    REQUIRE(rows.size() == lines.size());
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        auto const text = std::string{read.bundle->root().source.slice(plan.items[lines[i].item].span)};
+        CHECK(rows[i] == Row{text, clocks(*lines[i].start), clocks(*lines[i].end), clocks(*lines[i].leave)});
+    }
+}
+
+TEST_CASE("docs/time.md corrects courses as the program does") {
+    auto const pool = [](std::string const& words) {
+        return support::read_plan("pool " + words + "\n").plan().settings.back().pool.value();
+    };
+    for (auto const& row : table("| a pace of | in | takes |")) {
+        auto const ratio = calc::Exact{course_ratio(pool(row[1]), pool(row[0]))};
+        CHECK(row[2] == fmt::format("{:.2f} %", (ratio * calc::Exact{100}).approximate()));
+    }
+}
+
+TEST_CASE("docs/time.md has the factors of the program, all of them") {
+    std::map<std::string, int> words;
+    calc::Factors const factors;
+    for (auto const& row : table("| word | low | expected | high | source |")) {
+        INFO(row[0]);
+        ++words[row[0]];
+        auto const is_gear_word = is_gear(find_word(row[0].substr(0, row[0].find(' '))));
+        auto const on_kick = row[0] == "fins on kick";
+        auto const line =
+            on_kick ? "100 kick with fins" : "100 " + std::string{is_gear_word ? "with " : ""} + row[0];
+        auto const read = support::read_plan(support::session_with(line, "pool 25m\n"));
+        REQUIRE(read.error() == "");
+        auto const& manner =
+            read.plan().terms[read.plan().items[read.plan().sections.front().body].terms].manner;
+        auto band = manner.effort.said() ? factors.effort(manner.effort) : factors.form(manner);
+        if (on_kick) {
+            plan::Manner kicked;
+            kicked.mode = Mode::kick;
+            auto const kick = factors.form(kicked);
+            band = {band.low / kick.low, band.expected / kick.expected, band.high / kick.high};
+        }
+        CHECK(columns(row, 1) == percents(band));
+        CHECK_FALSE(row[4].empty());
+    }
+    for (auto word = static_cast<int>(Word::crawl); word <= static_cast<int>(Word::wetsuit); ++word) {
+        auto const w = static_cast<Word>(word);
+        if ((is_stroke(w) || is_mode(w) || is_effort(w) || is_gear(w)) && w != Word::tread) {
+            INFO(spelling(w));
+            CHECK(words[std::string{spelling(w)}] == 1);
+        }
+    }
+}
+
+TEST_CASE("docs/time.md times its reps as the program does") {
+    for (auto const& row : table("| in the head | rep | low | expected | high |")) {
+        auto const time = rep(row[1], row[0]).swim;
+        INFO(row[0] << ": " << row[1]);
+        CHECK(columns(row, 2) ==
+              Row{spell::clock(time.low), spell::clock(time.expected), spell::clock(time.high)});
+    }
+    for (auto const& row : table("| effort | distance | low | expected | high |")) {
+        auto const time = rep(row[1] + ' ' + row[0]).swim;
+        calc::Exact const at_threshold{std::stoll(row[1]) * 1000};
+        auto const share = [&](Duration ms) { return calc::Exact{ms.ms()} / at_threshold; };
+        CHECK(columns(row, 2) == percents({share(time.low), share(time.expected), share(time.high)}));
+    }
+    for (auto const& row : table("| rep | goes |")) {
+        CHECK(row[1] == spell::distance(rep(row[0]).estimated, Unit::metre));
+    }
+}
+
+TEST_CASE("docs/time.md times its sets as the program does") {
+    for (auto const& row : table("| lines | they end the session | a rep follows |")) {
+        auto const seconds = [&](std::string const& more) {
+            auto const read = support::read_plan(
+                support::session_with(row[0] + more, "pool 25m\nthreshold 1:40\nfactor steady 100%\n"));
+            CHECK(read.error() == "");
+            return calc::Clock{read.plan()}.session(0, 0).time.expected.ms() / 1000;
+        };
+        CHECK(row[1] == std::to_string(seconds("")));
+        CHECK(row[2] == std::to_string(seconds("\n100") - 100));
+    }
+}
+
+TEST_CASE("docs/time.md says at which threshold its sessions fit") {
+    for (auto const& row : table("| session, pool 25 m | slot | fits at |")) {
+        auto const read = support::read_plan("pool 25m\nsession for " + row[1] + "\nmain\n" + row[0] + '\n');
+        REQUIRE(read.error() == "");
+        auto const& plan = read.plan();
+        auto const pace = calc::slowest_fitting(plan, 0, *plan.sessions.front().slot);
+        CHECK(row[2] == (pace ? spell::clock(*pace) : "-"));
+    }
+}
+
+} // namespace lengthwise
