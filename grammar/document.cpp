@@ -78,6 +78,7 @@ ParseResult Document::read() {
 void Document::read_lines() {
     while (at_ != reading_.end) {
         auto const* const line = at_;
+        muted_ = false;
         if (!clean_ && !in_order(line)) {
             continue;
         }
@@ -128,7 +129,7 @@ void Document::read_statement() {
 /// What an unknown first word was meant for, if that begins a line.
 Word Document::meant_here() {
     auto const& first = reading_.word(at_);
-    if (first.begin == first.end || first.word != Word::none || enough_said()) {
+    if (first.begin == first.end || first.word != Word::none || muted_ || enough_said()) {
         return Word::none;
     }
     std::string_view const letters{first.begin, static_cast<std::size_t>(first.end - first.begin)};

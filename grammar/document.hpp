@@ -76,6 +76,7 @@ class Document {
     Reading reading_;
     char const* at_;       ///< the line being read: its first word
     bool clean_ = true;    ///< the text's bytes are all in order and no line is very long
+    bool muted_ = false;   ///< the line's bytes have been complained of; that is enough for it
     bool foreign_ = false; ///< bytes that are not UTF-8 have been reported
     int complaints_ = 0;   ///< errors that words were found for
 

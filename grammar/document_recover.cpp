@@ -27,27 +27,28 @@ char const* Document::line_end() const {
     return std::find(at_, reading_.end, '\n');
 }
 
-/// Whether a line's length and bytes are in order; if not, says why and goes behind it.
+/// Looks at a line's length and bytes. False where it must not be read at all; it is
+/// then behind us. Wrong bytes are said and the line is read all the same, without a
+/// further word on it: most stand in names and comments.
 bool Document::in_order(char const* line) {
     auto const* const end = std::find(line, reading_.end, '\n');
     auto complaint = complain_of_line(line, end);
     if (!complaint) {
         return true;
     }
-    // One wrong encoding makes many such lines.
-    if (!complaint->foreign || !std::exchange(foreign_, true)) {
+    auto const too_long = complaint->code == code::limit;
+    if (!complaint->foreign || !std::exchange(foreign_, true)) { // one wrong encoding makes many such lines
         report(std::move(*complaint));
     }
-    at_ = skip_blanks(line);
-    Mark const mark{at_, reading_.nodes.size(), reading_.depth, reading_.awaits};
-    if (reading_.depth + beyond_ > 0) {
+    muted_ = !too_long;
+    if (too_long) {
+        at_ = skip_blanks(line);
         open_before_ = reading_.open;
-        spoil_item(Form::item, mark);
+        give_up(reading_.depth > 0 ? Form::item : Form::note,
+                {at_, reading_.nodes.size(), reading_.depth, reading_.awaits});
         end_line(Form::item);
-    } else {
-        give_up(Form::note, mark);
     }
-    return false;
+    return !too_long;
 }
 
 void Document::back_to(Mark const& mark) {
@@ -64,6 +65,10 @@ void Document::back_to(Mark const& mark) {
 /// Reads a line again to say what is wrong with it, and again behind each error
 /// that leaves its meaning clear.
 void Document::diagnose(Form form, Mark const& mark, Trace& trace) {
+    if (muted_) {
+        give_up(form, mark);
+        return;
+    }
     auto const* const end = line_end();
     auto const reads_on = [&](Complaint const& c) {
         if (c.pass) {

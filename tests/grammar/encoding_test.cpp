@@ -67,6 +67,16 @@ TEST_CASE("one wrong encoding is said once, other lines are read", "[encoding]")
     });
 }
 
+TEST_CASE("a line with a wrong byte still opens what it opens", "[encoding]") {
+    check_files({
+        {"session Tue \"Ren\xE9\"\n  main \"caf\xE9\"\n    (50 crwal \"\xE9\"\n    25 esay)\n    50 \xE9\n",
+         "1:17 syntax-encoding: byte E9 is not UTF-8; the file looks like Latin-1 = save it as UTF-8, or: "
+         "iconv -f "
+         "ISO-8859-1 -t UTF-8 OLD > NEW\n"
+         "4:8 syntax-word: no word \"esay\"; did you mean \"easy\"?"},
+    });
+}
+
 TEST_CASE("text in any script, tabs and both line ends are fine", "[encoding]") {
     check_files({
         {"\xEF\xBB\xBFplan \"\xE6\x94\xBE\xE6\x9D\xBE \xD7\xA9\xD7\x9C \xF0\x9F\x8F\x8A\"\r\n\tpool 25m # "
