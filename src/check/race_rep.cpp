@@ -17,7 +17,6 @@ namespace lengthwise::check {
 
 namespace {
 
-using plan::Item;
 using plan::Plan;
 
 /// What the race asks of one rep: its distance, or the share that `limit race-rep` says.

@@ -90,7 +90,8 @@ void judge(Inquiry& inquiry) {
             continue;
         }
         auto const limit = inquiry.limit(session);
-        auto const band = limit ? Range{Duration::ms(limit->low), Duration::ms(limit->high)} : usual;
+        auto const band =
+            limit ? Range<Duration>{Duration::ms(limit->low), Duration::ms(limit->high)} : usual;
         walk.through(session, [&](Met const& met) { judge.look_at(met, band); });
     }
 }

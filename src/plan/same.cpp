@@ -51,7 +51,7 @@ class Comparison {
 
     template <typename T>
     bool all(std::vector<T> const& a, std::vector<T> const& b) {
-        return std::ranges::equal(a, b, [this](T const& x, T const& y) { return same(x, y); });
+        return std::ranges::equal(a, b, [&](T const& x, T const& y) { return same(x, y); });
     }
 
     // --- weeks, sessions, sections ---

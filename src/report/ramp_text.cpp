@@ -63,7 +63,7 @@ class Ramp {
         for (auto const& climb : climbs_) {
             std::vector<Cell> cells{{.text = who(climb)}};
             std::ranges::move(figures(climb), std::back_inserter(cells));
-            table.row(std::move(cells));
+            table.row(cells);
         }
         return table;
     }
@@ -83,7 +83,7 @@ class Ramp {
             for (auto const& column : all) {
                 cells.push_back(column[i]);
             }
-            table.row(std::move(cells));
+            table.row(cells);
         }
         return table;
     }

@@ -53,7 +53,7 @@ std::string by_screen(Screen const& screen, std::string_view name) {
         std::vector<Cell> cells{{std::move(label), {}}};
         append_cells(cells, sum, shown, screen.ascii());
         cells.insert(cells.begin() + 2, {std::move(share), {}});
-        table.row(std::move(cells), ink);
+        table.row(cells, ink);
     };
     for (std::size_t i = 0; i < words.size(); ++i) {
         row(calc::word_of(by, words[i].key), words[i].totals,

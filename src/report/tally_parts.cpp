@@ -44,7 +44,7 @@ Cell clock_cell(Duration time) {
     return {time.zero() ? "-" : spell::clock(time), {}};
 }
 
-Cell extra(Cell cell) {
+Cell extra(Cell const& cell) {
     return cell.text == "-" ? Cell{} : Cell{"+" + cell.text, cell.hang};
 }
 

@@ -133,7 +133,7 @@ class PlanTable {
         cells.push_back({week.from ? spell::day_of_month(*week.from) : std::string{}, {}});
         cells.push_back(count_cell(week.sessions.count));
         append_cells(cells, totals, shown_, screen_.ascii());
-        table_.row(std::move(cells));
+        table_.row(cells);
     }
 
     void add_sums() {
@@ -141,11 +141,11 @@ class PlanTable {
         std::vector<Cell> total{{"total", {}}, {}, {}};
         total.push_back(count_cell(static_cast<std::int64_t>(screen_.plan().sessions.size())));
         append_cells(total, whole_.swum(lane_).totals, shown_, screen_.ascii());
-        table_.row(std::move(total), Ink::bold);
+        table_.row(total, Ink::bold);
         if (whole_.has_if_time(lane_)) {
             std::vector<Cell> cells{{"if time", {}}, {}, {}, {}};
             append_extra_cells(cells, whole_.if_time(lane_).totals, shown_, screen_.ascii());
-            table_.row(std::move(cells));
+            table_.row(cells);
         }
         if (auto const& race = screen_.plan().race) {
             std::vector<Cell> cells{{"race", {}}, {}, {spell::day_of_month(race->on), {}}, {}, {}};
@@ -153,7 +153,7 @@ class PlanTable {
                 cells.emplace_back();
             }
             cells.push_back(distance_cell(race->distance, shown_.unit, screen_.ascii()));
-            table_.row(std::move(cells), Ink::bold);
+            table_.row(cells, Ink::bold);
         }
     }
 

@@ -96,7 +96,7 @@ class SessionTable {
             for (auto i = first; i < first + count; ++i) {
                 append(cells, calc::lowest(blocks_[i]));
             }
-            table.row(std::move(cells), ink);
+            table.row(cells, ink);
         };
         auto const& run = screen_.plan().sessions[session_].sections;
         for (auto i = run.first; i < run.end(); ++i) {

@@ -95,7 +95,7 @@ class WeekTable {
 
     void row(std::vector<Cell> cells, calc::Totals const& totals, Ink ink = Ink::plain) {
         append_cells(cells, totals, shown_, screen_.ascii());
-        table_.row(std::move(cells), ink);
+        table_.row(cells, ink);
     }
 
     /// Only the sums of one lane add up, so they say whose they are.
@@ -114,7 +114,7 @@ class WeekTable {
         if (whole_.has_if_time(lane_)) {
             std::vector<Cell> cells{{"if time", {}}, {}};
             append_extra_cells(cells, whole_.if_time(lane_).totals, shown_, screen_.ascii());
-            table_.row(std::move(cells));
+            table_.row(cells);
         }
     }
 
