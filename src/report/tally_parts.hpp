@@ -47,7 +47,7 @@ struct Screen {
 [[nodiscard]] Cell count_cell(std::int64_t count);
 [[nodiscard]] Cell clock_cell(Duration time);
 /// `+4` for what is swum if there is time; nothing for 0.
-[[nodiscard]] Cell extra(Cell cell);
+[[nodiscard]] Cell extra(Cell const& cell);
 
 /// Which columns a table of totals has beside the distance.
 struct Shown {
