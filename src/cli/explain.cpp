@@ -1,12 +1,16 @@
 #include "check/register.hpp"
 #include "cli/commands.hpp"
 #include "cli/plans.hpp"
+#include "grammar/codes.hpp"
 #include "grammar/words.hpp"
 #include "report/findings_text.hpp"
 #include "report/table.hpp"
 #include "report/width.hpp"
 
 #include <fmt/core.h>
+
+#include <algorithm>
+#include <vector>
 
 namespace lengthwise::cli {
 
@@ -49,23 +53,42 @@ std::string text_of(check::Rule const& rule, report::Paint const& paint) {
     return text + paragraph(fmt::format("way out: {}", rule.mend));
 }
 
+/// What the text says wrong: no judgement, so there is no limit and no waiver.
+std::string text_of(grammar::Code const& code, report::Paint const& paint) {
+    return fmt::format("{}\n\n{}\n", paint(report::Ink::bold, fmt::format("{} (error)", code.code)),
+                       paragraph(fmt::format("{}.", code.meaning))) +
+           paragraph("The message at the place says what to type. A file with such an error has no totals.");
+}
+
 std::string list() {
-    report::Table table{{{.head = "rule", .figures = false},
+    report::Table rules{{{.head = "rule", .figures = false},
                          {.head = "judges", .figures = false},
                          {.head = "limit", .figures = false}}};
     for (auto const* rule : check::rules()) {
-        table.row({{.text = std::string{rule->name}},
+        rules.row({{.text = std::string{rule->name}},
                    {.text = std::string{rule->measures}},
                    {.text = std::string{rule->limit}}});
     }
-    return table.text(report::Paint{});
+    auto text = rules.text(report::Paint{}) + "\ncodes of errors in a text\n";
+    std::string codes;
+    for (auto const& code : grammar::codes) {
+        codes += fmt::format("{}{}", codes.empty() ? "" : ", ", code.code);
+    }
+    return text + paragraph(codes);
 }
 
 std::string nearest(std::string_view word) {
+    std::vector<std::string_view> names;
+    for (auto const* rule : check::rules()) {
+        names.push_back(rule->name);
+    }
+    for (auto const& code : grammar::codes) {
+        names.push_back(code.code);
+    }
     for (int distance = 1; distance <= 2; ++distance) {
-        for (auto const* rule : check::rules()) {
-            if (edit_distance(word, rule->name, distance) <= distance) {
-                return std::string{rule->name};
+        for (auto const name : names) {
+            if (edit_distance(word, name, distance) <= distance) {
+                return std::string{name};
             }
         }
     }
@@ -85,10 +108,14 @@ int explain(Explain const& options, Console& console) {
     if (auto const* rule = check::find_rule(options.word)) {
         return finish(text_of(*rule, console.out_paint));
     }
+    if (auto const code = std::ranges::find(grammar::codes, options.word, &grammar::Code::code);
+        code != grammar::codes.end()) {
+        return finish(text_of(*code, console.out_paint));
+    }
     auto const near = nearest(options.word);
     auto const word = report::visible(options.word);
-    console.say(near.empty() ? fmt::format("no rule \"{}\"; lengthwise explain lists them", word)
-                             : fmt::format("no rule \"{}\"; did you mean \"{}\"?", word, near));
+    console.say(near.empty() ? fmt::format("no rule or code \"{}\"; lengthwise explain lists them", word)
+                             : fmt::format("no rule or code \"{}\"; did you mean \"{}\"?", word, near));
     return misused;
 }
 

@@ -31,11 +31,7 @@ class Reader {
         app_.add_flag("--help,-h", help_);
     }
 
-    void files(Words& to) {
-        files_ = app_.add_option("files");
-        files_->type_size(1)->expected(CLI::detail::expected_max_vector_size);
-        to_ = &to;
-    }
+    void files(Words& to) { to_ = &to; }
     void flag(char const* name, bool& to) { app_.add_flag(name, to); }
 
     /// `take` says whether it could do something with the text; `wants` is what it wants instead.
@@ -58,10 +54,8 @@ class Reader {
         if (help_) {
             return Answer{std::string{help_of(command_)}};
         }
-        for (auto const& left : app_.remaining()) {
-            if (left != "--") { // which CLI11 heeds and counts among what it does not know
-                return unknown(left);
-            }
+        if (auto instead = take_files()) {
+            return instead;
         }
         for (auto const& value : values_) {
             if (value.option->count() > 0 && !value.take(value.option->results().back())) {
@@ -69,7 +63,6 @@ class Reader {
                                           report::visible(value.option->results().back()))};
             }
         }
-        *to_ = files_->results();
         return std::nullopt;
     }
 
@@ -92,6 +85,22 @@ class Reader {
         std::string wants;
         std::function<bool(std::string const&)> take;
     };
+
+    /// What CLI11 leaves are names of files and options that nobody knows. It is not asked to
+    /// tell them apart, because it takes a name like `[a,b]` for a list.
+    std::optional<Options> take_files() {
+        auto names_only = false;
+        for (auto const& word : app_.remaining()) {
+            if (word == "--" && !names_only) {
+                names_only = true;
+            } else if (!names_only && word.size() > 1 && word.front() == '-') {
+                return unknown(word);
+            } else if (to_ != nullptr) {
+                to_->push_back(word);
+            }
+        }
+        return std::nullopt;
+    }
 
     /// CLI11's message begins with the option's name.
     Misuse missing(std::string_view message) const {
@@ -118,7 +127,6 @@ class Reader {
     std::string command_;
     CLI::App app_;
     bool help_ = false;
-    CLI::Option* files_ = nullptr;
     Words* to_ = nullptr;
     std::vector<Value> values_;
 };

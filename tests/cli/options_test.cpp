@@ -1,0 +1,148 @@
+#include "cli/help.hpp"
+#include "cli/options.hpp"
+#include "cli/values.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+using namespace lengthwise;
+using namespace lengthwise::cli;
+
+namespace {
+
+template <typename Command>
+Command read(std::vector<std::string> const& arguments) {
+    auto const options = read_options(arguments);
+    auto const* const misuse = std::get_if<Misuse>(&options);
+    INFO((misuse == nullptr ? "" : misuse->problem));
+    REQUIRE(std::holds_alternative<Command>(options));
+    return std::get<Command>(options);
+}
+
+std::string problem(std::vector<std::string> const& arguments) {
+    return read<Misuse>(arguments).problem;
+}
+
+} // namespace
+
+TEST_CASE("options of tally") {
+    auto const tally = read<Tally>({"tally",   "a.swim",  "--week", "2",    "b.swim",   "--session=Old baths",
+                                    "--lane",  "3",       "--by",   "gear", "--format", "json",
+                                    "--ascii", "--width", "60",     "-o",   "t.json",   "--force",
+                                    "--color", "never"});
+    CHECK(tally.files == std::vector<std::string>{"a.swim", "b.swim"});
+    CHECK(tally.wish.week == 2U);
+    CHECK(tally.wish.session == "Old baths");
+    CHECK(tally.wish.lane == 3);
+    CHECK(tally.by == calc::By::gear);
+    CHECK(tally.format == Format::json);
+    CHECK(tally.look.ascii);
+    CHECK(tally.look.width == 60U);
+    CHECK(tally.look.colour == Colour::never);
+    CHECK(tally.target.file == "t.json");
+    CHECK(tally.target.force);
+}
+
+TEST_CASE("what is not said stays open") {
+    auto const tally = read<Tally>({"tally"});
+    CHECK(tally.files.empty());
+    CHECK_FALSE(tally.wish.week.has_value());
+    CHECK_FALSE(tally.wish.session.has_value());
+    CHECK_FALSE(tally.wish.lane.has_value());
+    CHECK_FALSE(tally.by.has_value());
+    CHECK(tally.format == Format::text);
+    CHECK(tally.look.colour == Colour::automatic);
+    CHECK_FALSE(tally.target.file.has_value());
+}
+
+TEST_CASE("options of deck, check, tidy, explain") {
+    auto const deck = read<Deck>({"deck", "a.swim", "--pool", "33 1/3 m", "--today", "2027-05-04"});
+    CHECK(deck.pool == Pool::of(Distance::units(1'000'000), Unit::metre));
+    CHECK(deck.today == parse_date("2027-05-04"));
+    CHECK(read<Check>({"check", "--strict"}).strict);
+    CHECK(read<Tidy>({"tidy", "--check", "-"}).check);
+    CHECK(read<Tidy>({"tidy", "--stdout", "-"}).to_out);
+    CHECK(read<Explain>({"explain", "race-rep"}).word == "race-rep");
+    CHECK(read<Explain>({"explain"}).word.empty());
+}
+
+TEST_CASE("an option said twice counts as said last") {
+    CHECK(read<Tally>({"tally", "--week", "1", "--week", "2"}).wish.week == 2U);
+}
+
+TEST_CASE("names that look like options stand behind two hyphens") {
+    CHECK(read<Tally>({"tally", "--ascii", "--", "--help", "-o"}).files ==
+          std::vector<std::string>{"--help", "-o"});
+    CHECK(read<Tally>({"tally", "-"}).files == std::vector<std::string>{"-"});
+    CHECK(read<Tally>({"tally", "{}", "[a,b]", ""}).files == std::vector<std::string>{"{}", "[a,b]", ""});
+}
+
+TEST_CASE("what cannot be read is said in words") {
+    CHECK(problem({"tally", "--week"}) == "--week takes a week's number, 1 to 999");
+    CHECK(problem({"tally", "--week", "0"}) == "--week takes a week's number, 1 to 999, not \"0\"");
+    CHECK(problem({"tally", "--week", "1000"}) == "--week takes a week's number, 1 to 999, not \"1000\"");
+    CHECK(problem({"tally", "--week", "2x"}) == "--week takes a week's number, 1 to 999, not \"2x\"");
+    CHECK(problem({"tally", "--lane", "101"}) == "--lane takes a lane's number, 1 to 100, not \"101\"");
+    CHECK(problem({"tally", "--by", "colour"}) ==
+          "--by takes stroke, mode, effort, gear or section, not \"colour\"");
+    CHECK(problem({"tally", "--width", "39"}) == "--width takes columns, 40 to 400, not \"39\"");
+    CHECK(problem({"deck", "--today", "2027-02-29"}) ==
+          "--today takes a date, 2027-05-04, not \"2027-02-29\"");
+    CHECK(problem({"deck", "a.swim", "b.swim"}) == "deck takes one file");
+    CHECK(problem({"explain", "a", "b"}) == "explain takes one word");
+    CHECK(problem({"tally", "--session", "\x1b[2J", "--week", "\x1b[2J"}).find('\x1b') == std::string::npos);
+}
+
+TEST_CASE("what is not known is answered with what is near") {
+    CHECK(problem({"tally", "--sesion", "Tue"}) == "tally has no option --sesion; did you mean --session?");
+    CHECK(problem({"tally", "--weke=3"}) == "tally has no option --weke; did you mean --week?");
+    CHECK(problem({"tally", "-x"}) == "tally has no option -x; lengthwise tally --help shows all");
+    CHECK(problem({"tally", "--strict"}) ==
+          "tally has no option --strict; lengthwise tally --help shows all");
+    CHECK(problem({"chekc"}) == "no command \"chekc\"; did you mean \"check\"?");
+    CHECK(problem({"swim"}) == "no command \"swim\"; lengthwise --help shows all");
+    CHECK(problem({"--tally"}) == "no command \"--tally\"; did you mean \"tally\"?");
+    CHECK(problem({"plan.swim"}) == "what to do with plan.swim? try: lengthwise tally plan.swim");
+    CHECK(problem({"a\x1b.swim"}).find('\x1b') == std::string::npos);
+}
+
+TEST_CASE("help and version are answers") {
+    CHECK(read<Answer>({}).text == general_help());
+    CHECK(read<Answer>({"--help"}).text == general_help());
+    CHECK(read<Answer>({"help", "deck"}).text == help_of("deck"));
+    CHECK(read<Answer>({"deck", "--help", "--nonsense"}).text == help_of("deck"));
+    CHECK(read<Answer>({"--version"}).text.starts_with("lengthwise "));
+    CHECK(problem({"help", "chekc"}) == "no command \"chekc\"; did you mean \"check\"?");
+}
+
+TEST_CASE("every command has a help, that help every option, and two examples") {
+    for (auto const command : commands) {
+        INFO(command);
+        auto const text = help_of(command);
+        CHECK(general_help().find("  " + std::string{command} + " ") != std::string::npos);
+        for (auto const& option : option_names(command)) {
+            INFO(option);
+            auto const hidden = option == "-h" || option == "--help" || option == "--output";
+            CHECK((hidden || text.find(option) != std::string::npos));
+        }
+        auto examples = 0;
+        auto const example = "\n  lengthwise " + std::string{command} + " ";
+        for (auto at = text.find(example); at != std::string::npos; at = text.find(example, at + 1)) {
+            ++examples;
+        }
+        CHECK(examples >= 2);
+        CHECK(std::ranges::count(text, '\n') <= 40);
+    }
+}
+
+TEST_CASE("a pool is what the notation says it is") {
+    CHECK(pool("25m") == Pool::of(Distance::metres(25), Unit::metre));
+    CHECK(pool("25") == Pool::of(Distance::metres(25), Unit::metre));
+    CHECK(pool("25yd") == Pool::of(Distance::yards(25), Unit::yard));
+    for (auto const* text :
+         {"", "open water", "0m", "1001m", "25m\nplan \"x\"", "25m # here", "25 m 30 m", "-25"}) {
+        INFO(text);
+        CHECK_FALSE(pool(text).has_value());
+    }
+}

@@ -1,0 +1,108 @@
+#include "report/ramp_text.hpp"
+#include "support/read_plan.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <string>
+
+using namespace lengthwise;
+
+namespace {
+
+/// Weeks of one session, its longest rep as given.
+std::string weeks_of(std::string const& head, std::vector<std::string> const& reps) {
+    auto text = head + "pool 25m\n";
+    for (std::size_t i = 0; i < reps.size(); ++i) {
+        text += "week " + std::to_string(i + 1) + (i == 0 ? " from 2027-05-03\n" : "\n");
+        text += "session Tue\nmain\n" + reps[i] + "\n";
+    }
+    return text;
+}
+
+std::string const head = "race sprint on 2027-05-16\nbefore longest 500m\n";
+
+std::string ramp(std::string const& text, std::size_t width = 80, bool ascii = false) {
+    auto const read = support::read_plan(text);
+    REQUIRE(read.error() == "");
+    return report::ramp_text(read.plan(), report::Paint{}, width, ascii);
+}
+
+std::string sentence(std::string const& text) {
+    auto const read = support::read_plan(text);
+    REQUIRE(read.error() == "");
+    return report::race_rep_sentence(read.plan(), false);
+}
+
+std::string shortfall(std::string const& text) {
+    auto const read = support::read_plan(text);
+    REQUIRE(read.error() == "");
+    return report::shortfall(read.plan(), false);
+}
+
+} // namespace
+
+TEST_CASE("the longest rep on its way to the race") {
+    CHECK(ramp(weeks_of(head, {"600", "750"})) == "longest rep, m  before  week 1  week 2  race\n"
+                                                  "everyone           500     600     750   750\n");
+}
+
+TEST_CASE("lanes that swim alike share a row, a week without such a rep has a hyphen") {
+    CHECK(ramp(weeks_of(head, {"lane 1: 600\nlane 2: 400\nlane 3: 600", "100 kick"})) ==
+          "longest rep, m  before  week 1  week 2  race\n"
+          "lanes 1, 3         500     600       -   750\n"
+          "lane 2             500     400       -   750\n");
+}
+
+TEST_CASE("a long way stands upright") {
+    CHECK(ramp(weeks_of(head, {"600", "750"}), 40) == "longest rep, m  everyone\n"
+                                                      "before               500\n"
+                                                      "week 1               600\n"
+                                                      "week 2               750\n"
+                                                      "race                 750\n");
+}
+
+TEST_CASE("sessions on race day and after it do not count") {
+    CHECK(ramp("race sprint on 2027-05-04\npool 25m\nweek 1 from 2027-05-03\nsession Mon\nmain\n600\n"
+               "session Tue\nmain\n750\n") == "longest rep, m  week 1  race\n"
+                                              "everyone           600   750\n");
+}
+
+TEST_CASE("a pool of yards keeps a race in metres") {
+    CHECK(ramp("race 400m on 2027-05-16\npool 25yd\nweek 1 from 2027-05-03\nsession Tue\nmain\n450\n") ==
+          "longest rep, yd  week 1   race\n"
+          "everyone            450  400 m\n");
+}
+
+TEST_CASE("thirds hang, in ASCII too") {
+    auto const text =
+        "pool 33 1/3 m\nweek 1\nsession Tue\nmain\n8 lengths\nweek 2\nsession Tue\nmain\n9 lengths\n";
+    CHECK(ramp(text) == "longest rep, m  week 1   week 2\n"
+                        "everyone           266⅔     300\n");
+    CHECK(ramp(text, 80, true) == "longest rep, m  week 1      week 2\n"
+                                  "everyone           266 2/3     300\n");
+}
+
+TEST_CASE("without weeks there is no way to show") {
+    CHECK(ramp("pool 25m\nsession Tue\nmain\n100\n").empty());
+    CHECK(ramp("").empty());
+}
+
+TEST_CASE("when the race rep is swum") {
+    CHECK(sentence(weeks_of(head, {"600", "750"})) == "750 m is swum on Tue 11 May, 5 days before the race");
+    CHECK(sentence(weeks_of("race sprint on 2027-05-12\n", {"600", "750"})) ==
+          "750 m is swum on Tue 11 May, 1 day before the race");
+    CHECK(sentence(weeks_of(head, {"600", "700"})).empty());
+    CHECK(sentence("race sprint on 2027-05-16\npool 25m\nweek 1\nsession \"Long\"\nmain\n750\n") ==
+          "750 m is swum in week 1, Long");
+    CHECK(sentence(weeks_of("", {"750"})).empty());
+    // The last lane decides.
+    CHECK(sentence(weeks_of(head, {"lane 1: 750\nlane 2: 600", "lane 1: 100\nlane 2: 750"})) ==
+          "750 m is swum on Tue 11 May, 5 days before the race");
+}
+
+TEST_CASE("what is missing, for the lane that lacks most") {
+    CHECK(shortfall(weeks_of(head, {"600"})) == "150 m short of the race");
+    CHECK(shortfall(weeks_of(head, {"lane 1: 750\nlane 2: 400"})) == "350 m short of the race");
+    CHECK(shortfall(weeks_of(head, {"750"})).empty());
+    CHECK(shortfall(weeks_of("", {"100"})).empty());
+}
