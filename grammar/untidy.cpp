@@ -14,7 +14,9 @@ class Lines {
     [[nodiscard]] bool done() const { return at_ >= text_.size(); }
     [[nodiscard]] std::size_t at() const { return at_; } ///< where the next one begins
 
+    /// Nothing behind the last.
     std::string_view next() {
+        at_ = std::min(at_, text_.size());
         auto const end = std::min(text_.find('\n', at_), text_.size());
         auto const line = text_.substr(at_, end - at_);
         at_ = end + 1;
@@ -38,7 +40,7 @@ class Tidied {
     /// What the source line before offset `end` becomes.
     std::optional<std::string> come_from_before(std::uint32_t end) {
         std::optional<std::string> result;
-        while (next_ < origins_.size() && origins_[next_] < end && !blank_is_next() && !lines_.done()) {
+        while (next_ < origins_.size() && origins_[next_] < end && !blank_is_next()) {
             result = result ? *result + "\n" : std::string{};
             result->append(lines_.next());
             ++next_;
