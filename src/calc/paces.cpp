@@ -9,9 +9,9 @@ namespace {
 
 constexpr std::uint64_t golden = 0x9e3779b97f4a7c15ULL;
 
-/// As many reps as are likely to differ, and so few that they stay near the processor.
+/// Room for several times the reps that are likely to differ, or they would push each other out.
 std::size_t room_for(std::size_t items) {
-    return std::bit_ceil(std::clamp<std::size_t>(items, 64, 4096));
+    return std::bit_ceil(std::clamp<std::size_t>(items, 64, 16'384));
 }
 
 } // namespace

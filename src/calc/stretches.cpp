@@ -39,7 +39,7 @@ Stretch Stretches::repeated(plan::Item const& item, Once once) const {
     }
     auto one = once(nullptr, 0);
     recover(one, item, 0);
-    return one.times(item.count);
+    return item.count == 1 ? one : one.times(item.count);
 }
 
 /// Only the last one's place matters, so those that are swum alike are taken together.

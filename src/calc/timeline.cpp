@@ -88,21 +88,18 @@ void Clock::in_order(std::vector<Line> const& lines, int lane, bool optional, Ta
     }
 }
 
-void Clock::add_up(plan::Index session, int lane, bool optional, std::vector<SectionTimes>& sections) {
-    auto const first = plan_.sessions[session].sections.first;
-    auto const& lines = lines_of(session, paces_.of(plan_.sessions[session], lane));
-    in_order(lines, lane, optional, [&](Line const& line, Band<Duration> const& until_next, bool) {
-        auto& section = sections[line.section - first];
-        auto const& stretch = line.stretch;
-        (optional ? section.if_time : section.swum)
-            .add({until_next, stretch.swimming, stretch.estimated, stretch.untimed, stretch.unmeasured});
-    });
-}
-
 std::vector<SectionTimes> Clock::sections(plan::Index session, int lane) {
-    std::vector<SectionTimes> sections(plan_.sessions[session].sections.count);
-    add_up(session, lane, false, sections);
-    add_up(session, lane, true, sections);
+    auto const run = plan_.sessions[session].sections;
+    auto const& lines = lines_of(session, paces_.of(plan_.sessions[session], lane));
+    std::vector<SectionTimes> sections(run.count);
+    for (auto const optional : {false, true}) {
+        in_order(lines, lane, optional, [&](Line const& line, Band<Duration> const& until_next, bool) {
+            auto& section = sections[line.section - run.first];
+            auto const& stretch = line.stretch;
+            (optional ? section.if_time : section.swum)
+                .add({until_next, stretch.swimming, stretch.estimated, stretch.untimed, stretch.unmeasured});
+        });
+    }
     return sections;
 }
 

@@ -98,7 +98,6 @@ class Clock {
     [[nodiscard]] std::vector<Line> const& lines_of(plan::Index session, PacingId pacing);
     template <typename Take>
     void in_order(std::vector<Line> const& lines, int lane, bool optional, Take take);
-    void add_up(plan::Index session, int lane, bool optional, std::vector<SectionTimes>& sections);
 
     plan::Plan const& plan_;
     Paces paces_;
