@@ -146,6 +146,11 @@ Load ItemReader::reps(Behind behind, std::uint32_t first, Index index, Here here
     }
     item.terms = terms_.of_reps(behind, here.context);
     (void)close(index, item);
+    auto const& gist = terms_.gist(item.terms);
+    if (sound && gist.plain && !item.is_ladder() && !(item.is_timed() && gist.longest > 0)) [[likely]] {
+        auto const ms = std::max<std::int64_t>(item.is_timed() ? item.amount : 0, gist.longest) + gist.rest;
+        return {item.is_timed() ? 0 : std::int64_t{item.amount} * item.count, item.count, ms * item.count, 0};
+    }
     auto const& terms = work_.plan.terms[item.terms];
     check_count(work_, terms, behind);
     if (!sound) {

@@ -135,11 +135,12 @@ class Resolver {
         session.pool = scope.pool;
         session.threshold = scope.threshold;
         session.sections.first = static_cast<Index>(work_.plan.sections.size());
+        auto const plain = work_.contexts.id_of({scope.pool, scope.rest, {}});
         items_.begin_session(scope.threshold, scope.factors);
         line_above_.reset();
         for (auto i = node + 1; i < tree_.next(node); i = tree_.next(i)) {
             if (tree_.nodes[i].kind == Kind::section) {
-                read_section(i, scope);
+                read_section(i, scope, plain);
                 ++session.sections.count;
             }
         }
@@ -204,7 +205,8 @@ class Resolver {
 
     // --- sections ---------------------------------------------------------------
 
-    void read_section(std::uint32_t node, Scope const& scope) {
+    /// `plain` is what comes down where the heading says nothing.
+    void read_section(std::uint32_t node, Scope const& scope, ContextId plain) {
         auto const end = tree_.next(node);
         auto lines = node + 1;
         while (lines < end && !is_line(tree_.nodes[lines].kind)) {
@@ -212,19 +214,20 @@ class Resolver {
         }
         Section section;
         section.kind = section_of(tree_.nodes[node].as_word());
-        section.span = header_of(node);
+        section.span = own_line(node, lines);
         section.deeper = section.kind == SectionKind::drill && line_above_ &&
-                         indent(tree_.nodes[node].begin) > *line_above_;
-        auto const heading = read_heading(node + 1, lines, scope);
+                         indent(tree_.nodes[node].begin) > indent(*line_above_);
+        auto context = plain;
         if (lines > node + 1) {
+            auto const heading = read_heading(node + 1, lines, scope);
             section.heading = static_cast<Index>(work_.plan.headings.size());
             work_.plan.headings.push_back(heading);
+            context = work_.contexts.id_of(
+                {scope.pool, heading.said_rest ? heading.said_rest : scope.rest, heading.said});
         }
-        auto const context = work_.contexts.id_of(
-            {scope.pool, heading.said_rest ? heading.said_rest : scope.rest, heading.said});
         section.body = items_.lines(tree_, lines, end, context);
         if (lines < end) {
-            line_above_ = indent(tree_.nodes[lines].begin);
+            line_above_ = tree_.nodes[lines].begin;
         }
         work_.plan.sections.push_back(section);
     }
@@ -259,7 +262,14 @@ class Resolver {
         return line_end == std::string_view::npos ? local : local - static_cast<std::uint32_t>(line_end) - 1;
     }
 
-    /// A week, session or section's own line, without its comment.
+    /// A section's own line: itself and its words, nodes up to `lines`.
+    Span own_line(std::uint32_t node, std::uint32_t lines) const {
+        auto const& heading = tree_.nodes[node];
+        auto const end = lines > node + 1 ? tree_.span(lines - 1).end : heading.begin + heading.length;
+        return {heading.begin, end};
+    }
+
+    /// A week or session's own line, without its comment.
     Span header_of(std::uint32_t node) const {
         auto const begin = tree_.nodes[node].begin;
         auto const line_end =
@@ -281,7 +291,7 @@ class Resolver {
     Sets sets_;
     ItemReader items_;
     std::optional<Dated> dated_;              ///< the nearest earlier week with a date
-    std::optional<std::uint32_t> line_above_; ///< indentation of the lines above a heading
+    std::optional<std::uint32_t> line_above_; ///< where a line above a heading begins
 };
 
 } // namespace

@@ -17,6 +17,20 @@ std::string_view one_of(Behind const& behind) {
     return behind.owner == Owner::item ? "rep" : "round";
 }
 
+TermsReader::Gist gist_of(Plan const& plan, Terms const& terms) {
+    TermsReader::Gist gist;
+    gist.plain = terms.parts.empty() && terms.broken.piece == 0 && terms.selections.empty() &&
+                 terms.manner.mode != Mode::tread && terms.manner.effort.kind != Effort::Kind::hold &&
+                 terms.recovery.steps <= 1 && terms.shape.last == 0;
+    if (terms.recovery.kind == Recovery::Kind::rest) {
+        gist.rest = static_cast<std::uint32_t>(terms.recovery.rest.high.ms());
+    }
+    if (terms.recovery.steps == 1) {
+        gist.longest = static_cast<std::uint32_t>(plan.send_offs[terms.recovery.first_step].ms());
+    }
+    return gist;
+}
+
 std::string_view words_of(Behind const& behind) {
     if (behind.first == behind.end) {
         return {};
@@ -36,34 +50,39 @@ std::uint32_t Behind::first_selector() const {
 }
 
 template <typename Make>
-Index TermsReader::known_or(Key const& key, Make const& make) {
-    if (auto const known = known_.find(key); known != known_.end()) {
-        return known->second;
+Index TermsReader::known_or(TermsMemo::Key const& key, Make const& make) {
+    if (auto const known = known_.find(key); known != no_index) {
+        return known;
     }
     auto const errors = work_.report.errors();
     Index const index = make();
     if (work_.report.errors() == errors) { // what is wrong is said again at each place
-        known_.emplace(key, index);
+        known_.remember(key, index);
     }
     return index;
 }
 
 Index TermsReader::of_reps(Behind const& behind, ContextId context) {
     auto const selectors = behind.first_selector() != behind.end;
-    return known_or({words_of(behind), context, selectors ? behind.count : 0, behind.owner}, [&] {
-        auto const index = add(read(behind, context));
-        if (selectors) {
-            attach(index, choose(behind, index, context));
-        }
-        return index;
-    });
+    return known_or({words_of(behind), context,
+                     (selectors ? behind.count * 8 : 0) + static_cast<std::uint32_t>(behind.owner)},
+                    [&] {
+                        auto const index = add(read(behind, context));
+                        if (selectors) {
+                            attach(index, choose(behind, index, context));
+                        }
+                        gists_.resize(work_.plan.terms.size());
+                        gists_[index] = gist_of(work_.plan, work_.plan.terms[index]);
+                        return index;
+                    });
 }
 
 Index TermsReader::of_rounds(Behind const& behind, ContextId context) {
     if (behind.first_selector() != behind.end) { // its selections will have bodies of this place
         return add(read(behind, context));
     }
-    return known_or({words_of(behind), context, 0, behind.owner}, [&] { return add(read(behind, context)); });
+    return known_or({words_of(behind), context, static_cast<std::uint32_t>(behind.owner)},
+                    [&] { return add(read(behind, context)); });
 }
 
 Index TermsReader::add(Terms const& terms) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "plan/modifiers.hpp"
+#include "plan/terms_memo.hpp"
 #include "plan/work.hpp"
 
 #include <cstdint>
@@ -40,24 +41,19 @@ class TermsReader {
     /// Appends them to the plan as those of `terms`.
     void attach(Index terms, std::vector<Selection> const& selections);
 
-  private:
-    struct Key {
-        std::string_view words;
-        ContextId context = 0;
-        std::uint32_t count = 0; ///< 0 where no selector makes it matter
-        Owner owner = Owner::item;
-        friend bool operator==(Key const&, Key const&) = default;
+    /// What most items need to know of their terms, apart from them because terms are large:
+    /// most of a plan's lines never look further.
+    struct Gist {
+        bool plain = false;        ///< nothing in them can clash with a count or an amount
+        std::uint32_t rest = 0;    ///< ms, at its high end
+        std::uint32_t longest = 0; ///< ms, of the send-offs
     };
-    struct KeyHash {
-        std::size_t operator()(Key const& key) const {
-            return std::hash<std::string_view>{}(key.words) * 31 + key.context * 1'000'003ULL +
-                   key.count * 2ULL + (key.owner == Owner::item ? 0 : 1);
-        }
-    };
+    [[nodiscard]] Gist const& gist(Index terms) const { return gists_[terms]; }
 
+  private:
     /// The terms of words known from before; else what `make` makes of them, remembered when it is sound.
     template <typename Make>
-    [[nodiscard]] Index known_or(Key const& key, Make const& make);
+    [[nodiscard]] Index known_or(TermsMemo::Key const& key, Make const& make);
 
     Index add(Terms const& terms);
     [[nodiscard]] Terms read(Behind const& behind, ContextId context);
@@ -68,7 +64,8 @@ class TermsReader {
     [[nodiscard]] Index laid_over(Behind const& behind, Index base, std::uint32_t node, ContextId context);
 
     Work& work_;
-    std::unordered_map<Key, Index, KeyHash> known_;
+    TermsMemo known_;
+    std::vector<Gist> gists_ = std::vector<Gist>(1); ///< beside Plan::terms
 };
 
 } // namespace lengthwise::plan
