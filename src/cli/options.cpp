@@ -1,168 +1,22 @@
 #include "cli/options.hpp"
 
 #include "cli/help.hpp"
+#include "cli/option_reader.hpp"
 #include "cli/swims.hpp"
 #include "cli/values.hpp"
 #include "grammar/limits.hpp"
 #include "grammar/words.hpp"
 #include "report/width.hpp"
 
-#include <CLI/App.hpp>
-#include <CLI/Config.hpp>
-#include <CLI/Formatter.hpp>
 #include <fmt/core.h>
 
 #include <algorithm>
-#include <functional>
 
 namespace lengthwise::cli {
 
 namespace {
 
 using Words = std::vector<std::string>;
-
-/// One command's options: a name, and what to do with what stands behind it. The first
-/// problem is kept.
-class Reader {
-  public:
-    explicit Reader(std::string_view command) : command_(command) {
-        app_.set_help_flag();
-        app_.allow_extras();
-        app_.add_flag("--help,-h", help_);
-    }
-
-    void files(Words& to) { to_ = &to; }
-    void flag(char const* name, bool& to) { app_.add_flag(name, to); }
-
-    /// `take` says whether it could do something with the text; `wants` is what it wants instead.
-    void value(char const* name, std::string wants, std::function<bool(std::string const&)> take) {
-        auto* const option = app_.add_option(name);
-        option->type_size(1)->take_last();
-        values_.push_back({option, std::move(wants), std::move(take)});
-    }
-
-    /// Nothing: all is read. Else what to say instead of running.
-    std::optional<Options> read(Words arguments) {
-        std::ranges::reverse(arguments); // as CLI11 takes them
-        try {
-            app_.parse(std::move(arguments));
-        } catch (CLI::ArgumentMismatch const& e) {
-            return missing(e.what());
-        } catch (CLI::ParseError const& e) {
-            return Misuse{fmt::format("cannot read this: {}", report::visible(e.what()))};
-        }
-        if (help_) {
-            return Answer{std::string{help_of(command_)}};
-        }
-        if (auto instead = take_files()) {
-            return instead;
-        }
-        for (auto const& value : values_) {
-            if (value.option->count() > 0 && !value.take(value.option->results().back())) {
-                return Misuse{fmt::format("{} takes {}, not \"{}\"", value.option->get_name(), value.wants,
-                                          report::visible(value.option->results().back()))};
-            }
-        }
-        return std::nullopt;
-    }
-
-    [[nodiscard]] Words names() const {
-        Words names;
-        for (auto const* option : app_.get_options()) {
-            for (auto const& name : option->get_lnames()) {
-                names.push_back("--" + name);
-            }
-            for (auto const& name : option->get_snames()) {
-                names.push_back("-" + name);
-            }
-        }
-        return names;
-    }
-
-  private:
-    struct Value {
-        CLI::Option* option;
-        std::string wants;
-        std::function<bool(std::string const&)> take;
-    };
-
-    /// What CLI11 leaves are names of files and options that nobody knows. It is not asked to
-    /// tell them apart, because it takes a name like `[a,b]` for a list.
-    std::optional<Options> take_files() {
-        auto names_only = false;
-        for (auto const& word : app_.remaining()) {
-            if (word == "--" && !names_only) {
-                names_only = true;
-            } else if (!names_only && word.size() > 1 && word.front() == '-') {
-                return unknown(word);
-            } else if (to_ != nullptr) {
-                to_->push_back(word);
-            }
-        }
-        return std::nullopt;
-    }
-
-    /// CLI11's message begins with the option's name.
-    Misuse missing(std::string_view message) const {
-        auto const name = message.substr(0, message.find(':'));
-        auto const found = std::ranges::find_if(
-            values_, [name](Value const& value) { return value.option->get_name() == name; });
-        return Misuse{found == values_.end() ? fmt::format("{} needs something behind it", name)
-                                             : fmt::format("{} takes {}", name, found->wants)};
-    }
-
-    Misuse unknown(std::string const& option) const {
-        auto const typed = option.substr(0, option.find('='));
-        auto problem = fmt::format("{} has no option {}", command_, report::visible(typed));
-        for (int distance = 1; distance <= 2; ++distance) {
-            for (auto const& name : names()) {
-                if (name.size() > 3 && edit_distance(typed, name, distance) <= distance) {
-                    return Misuse{fmt::format("{}; did you mean {}?", problem, name)};
-                }
-            }
-        }
-        return Misuse{fmt::format("{}; lengthwise {} --help shows all", problem, command_)};
-    }
-
-    std::string command_;
-    CLI::App app_;
-    bool help_ = false;
-    Words* to_ = nullptr;
-    std::vector<Value> values_;
-};
-
-/// One of a few words.
-template <typename T>
-std::function<bool(std::string const&)> one_of(T& to, std::vector<std::pair<std::string_view, T>> words) {
-    return [&to, words = std::move(words)](std::string const& text) {
-        for (auto const& [word, meaning] : words) {
-            if (text == word) {
-                to = meaning;
-                return true;
-            }
-        }
-        return false;
-    };
-}
-
-void add_look(Reader& reader, Look& look) {
-    reader.value("--color", "auto, always or never",
-                 one_of(look.colour,
-                        {{"auto", Colour::automatic}, {"always", Colour::always}, {"never", Colour::never}}));
-    reader.flag("--ascii", look.ascii);
-    reader.value("--width", "columns, 40 to 400", [&look](std::string const& text) {
-        look.width = number(text, 40, 400);
-        return look.width.has_value();
-    });
-}
-
-void add_target(Reader& reader, Target& target) {
-    reader.value("--output,-o", "a file's name", [&target](std::string const& text) {
-        target.file = text;
-        return !text.empty();
-    });
-    reader.flag("--force", target.force);
-}
 
 void add_wish(Reader& reader, report::Wish& wish) {
     reader.value("--week", "a week's number, 1 to 999", [&wish](std::string const& text) {

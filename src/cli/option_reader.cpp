@@ -1,0 +1,122 @@
+#include "cli/option_reader.hpp"
+
+#include "cli/help.hpp"
+#include "cli/values.hpp"
+#include "grammar/words.hpp"
+#include "report/width.hpp"
+
+#include <CLI/Config.hpp>
+#include <CLI/Formatter.hpp>
+#include <fmt/core.h>
+
+#include <algorithm>
+
+namespace lengthwise::cli {
+
+Reader::Reader(std::string_view command) : command_(command) {
+    app_.set_help_flag();
+    app_.allow_extras();
+    app_.add_flag("--help,-h", help_);
+}
+
+void Reader::value(char const* name, std::string wants, std::function<bool(std::string const&)> take) {
+    auto* const option = app_.add_option(name);
+    option->type_size(1)->take_last();
+    values_.push_back({option, std::move(wants), std::move(take)});
+}
+
+std::optional<Options> Reader::read(std::vector<std::string> arguments) {
+    std::ranges::reverse(arguments); // as CLI11 takes them
+    try {
+        app_.parse(std::move(arguments));
+    } catch (CLI::ArgumentMismatch const& e) {
+        return missing(e.what());
+    } catch (CLI::ParseError const& e) {
+        return Misuse{fmt::format("cannot read this: {}", report::visible(e.what()))};
+    }
+    if (help_) {
+        return Answer{std::string{help_of(command_)}};
+    }
+    if (auto instead = take_files()) {
+        return instead;
+    }
+    for (auto const& value : values_) {
+        if (value.option->count() > 0 && !value.take(value.option->results().back())) {
+            return Misuse{fmt::format("{} takes {}, not \"{}\"", value.option->get_name(), value.wants,
+                                      report::visible(value.option->results().back()))};
+        }
+    }
+    return std::nullopt;
+}
+
+std::vector<std::string> Reader::names() const {
+    std::vector<std::string> names;
+    for (auto const* option : app_.get_options()) {
+        for (auto const& name : option->get_lnames()) {
+            names.push_back("--" + name);
+        }
+        for (auto const& name : option->get_snames()) {
+            names.push_back("-" + name);
+        }
+    }
+    return names;
+}
+
+/// What CLI11 leaves are names of files and options that nobody knows. It is not asked to
+/// tell them apart, because it takes a name like `[a,b]` for a list.
+std::optional<Options> Reader::take_files() {
+    auto names_only = false;
+    for (auto const& word : app_.remaining()) {
+        if (word == "--" && !names_only) {
+            names_only = true;
+        } else if (!names_only && word.size() > 1 && word.front() == '-') {
+            return unknown(word);
+        } else if (to_ != nullptr) {
+            to_->push_back(word);
+        }
+    }
+    return std::nullopt;
+}
+
+/// CLI11's message begins with the option's name.
+Misuse Reader::missing(std::string_view message) const {
+    auto const name = message.substr(0, message.find(':'));
+    auto const found = std::ranges::find_if(
+        values_, [name](Value const& value) { return value.option->get_name() == name; });
+    return Misuse{found == values_.end() ? fmt::format("{} needs something behind it", name)
+                                         : fmt::format("{} takes {}", name, found->wants)};
+}
+
+Misuse Reader::unknown(std::string const& option) const {
+    auto const typed = option.substr(0, option.find('='));
+    auto problem = fmt::format("{} has no option {}", command_, report::visible(typed));
+    for (int distance = 1; distance <= 2; ++distance) {
+        for (auto const& name : names()) {
+            if (name.size() > 3 && edit_distance(typed, name, distance) <= distance) {
+                return Misuse{fmt::format("{}; did you mean {}?", problem, name)};
+            }
+        }
+    }
+    return Misuse{fmt::format("{}; lengthwise {} --help shows all", problem, command_)};
+}
+
+void add_look(Reader& reader, Look& look) {
+    reader.value("--color", "auto, always or never",
+                 one_of(look.colour,
+                        {{"auto", Colour::automatic}, {"always", Colour::always}, {"never", Colour::never}}));
+    reader.flag("--ascii", look.ascii);
+    reader.value("--width", "columns, 40 to 400", [&look](std::string const& text) {
+        look.width = number(text, 40, 400);
+        return look.width.has_value();
+    });
+}
+
+void add_target(Reader& reader, Target& target) {
+    reader.value("--output,-o", "a file's name", [&target](std::string const& text) {
+        target.file = text;
+        return !text.empty();
+    });
+    reader.flag("--force", target.force);
+}
+
+} // namespace lengthwise::cli

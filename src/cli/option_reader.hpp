@@ -1,0 +1,71 @@
+#pragma once
+
+#include "cli/options.hpp"
+
+#include <CLI/App.hpp>
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+/// Reads one command's options.
+namespace lengthwise::cli {
+
+/// One command's options: a name, and what to do with what stands behind it. The first
+/// problem is kept.
+class Reader {
+  public:
+    explicit Reader(std::string_view command);
+
+    void files(std::vector<std::string>& to) { to_ = &to; }
+    void flag(char const* name, bool& to) { app_.add_flag(name, to); }
+
+    /// `take` says whether it could do something with the text; `wants` is what it wants instead.
+    void value(char const* name, std::string wants, std::function<bool(std::string const&)> take);
+
+    /// Nothing: all is read. Else what to say instead of running.
+    std::optional<Options> read(std::vector<std::string> arguments);
+
+    /// The options it knows, as they are typed.
+    [[nodiscard]] std::vector<std::string> names() const;
+
+  private:
+    struct Value {
+        CLI::Option* option;
+        std::string wants;
+        std::function<bool(std::string const&)> take;
+    };
+
+    std::optional<Options> take_files();
+    [[nodiscard]] Misuse missing(std::string_view message) const;
+    [[nodiscard]] Misuse unknown(std::string const& option) const;
+
+    std::string command_;
+    CLI::App app_;
+    bool help_ = false;
+    std::vector<std::string>* to_ = nullptr;
+    std::vector<Value> values_;
+};
+
+/// One of a few words.
+template <typename T>
+std::function<bool(std::string const&)> one_of(T& to, std::vector<std::pair<std::string_view, T>> words) {
+    return [&to, words = std::move(words)](std::string const& text) {
+        for (auto const& [word, meaning] : words) {
+            if (text == word) {
+                to = meaning;
+                return true;
+            }
+        }
+        return false;
+    };
+}
+
+/// What several commands take: how it is shown, and where it goes.
+void add_look(Reader& reader, Look& look);
+void add_target(Reader& reader, Target& target);
+
+} // namespace lengthwise::cli
