@@ -87,7 +87,7 @@ struct Library {
 std::vector<Library> const libraries{
     {"boost/spirit", {"grammar/parse.cpp"}},
     {"boost/", {"grammar/parse.cpp", "src/calc/exact.cpp"}},
-    {"CLI/", {"src/cli/options.cpp"}},
+    {"CLI/", {"src/cli/option_reader.hpp", "src/cli/option_reader.cpp"}},
     {"utf8proc", {"src/report"}},
     {"fmt/", {"grammar", "src/plan", "src/check", "src/report", "src/cli"}},
 };
