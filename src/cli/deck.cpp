@@ -1,15 +1,24 @@
 #include "cli/commands.hpp"
 #include "cli/plans.hpp"
 #include "report/choose.hpp"
+#include "report/choose_swimmer.hpp"
 #include "report/deck_text.hpp"
 #include "tailor/pool.hpp"
+#include "tailor/swimmer.hpp"
 
 namespace lengthwise::cli {
 
 namespace {
 
-/// The session as it is, or made to fit another pool.
-report::Deck view(plan::Plan const& plan, report::DeckOptions const& shown, Deck const& options) {
+/// The session as it is, or made to fit another pool, one swimmer, or both.
+report::Deck view(plan::Plan const& plan, report::DeckOptions shown, Deck const& options,
+                  std::optional<plan::Index> swimmer) {
+    if (swimmer) {
+        auto const own = tailor::swum_by(plan, *swimmer);
+        shown.swimmer = &plan.swimmers[*swimmer];
+        shown.swum = &own;
+        return report::deck_view(plan, shown, tailor::fit(plan, shown.session, *swimmer, options.pool));
+    }
     if (!options.pool) {
         return report::deck_view(plan, shown);
     }
@@ -37,13 +46,13 @@ int deck(Deck const& options, Files& files, Console& console) {
         return has_errors;
     }
     auto const picked = report::pick_session(loaded->plan(), options.wish, options.today, console.ascii);
-    if (!picked.found()) {
-        console.say(picked.problem);
+    auto const who = report::pick_swimmer(loaded->plan(), options.wish);
+    if (!who.found() || !picked.found()) {
+        console.say(who.found() ? picked.problem : who.problem);
         return misused;
     }
-    report::DeckOptions const shown{
-        .session = picked.scope.index, .lane = options.wish.lane, .ascii = console.ascii};
-    console.out.write(report::deck_text(view(loaded->plan(), shown, options),
+    report::DeckOptions const shown{.session = picked.scope.index, .lane = who.lane, .ascii = console.ascii};
+    console.out.write(report::deck_text(view(loaded->plan(), shown, options, who.index),
                                         {.width = console.width, .ascii = console.ascii}, console.out_paint));
     say_warnings(*loaded, picked.scope, console);
     return fine;

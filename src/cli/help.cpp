@@ -27,7 +27,7 @@ constexpr std::string_view tally =
     R"(lengthwise tally FILE...: totals of a plan, a week, a session
 
   --week N  --session DAY|"NAME"   what of it
-  --lane N                         one lane only
+  --lane N  --swimmer "NAME"       one lane, or one swimmer
   --by stroke|mode|effort|gear|section
                                    how much of each
   --format json                    for programs
@@ -47,7 +47,7 @@ constexpr std::string_view deck =
 
   --week N  --session DAY|"NAME"   which one
   --today 2027-05-04               the one of that day
-  --lane N                         one lane only
+  --lane N  --swimmer "NAME"       one lane, or one swimmer
   --pool 25yd                      elsewhere, * = changed
 
   -o FILE  --force                 into a file; over an old one

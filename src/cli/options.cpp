@@ -32,6 +32,10 @@ void add_wish(Reader& reader, report::Wish& wish) {
         wish.lane = lane ? std::optional{static_cast<int>(*lane)} : std::nullopt;
         return lane.has_value();
     });
+    reader.value("--swimmer", "a swimmer's name", [&wish](std::string const& text) {
+        wish.swimmer = text;
+        return !text.empty();
+    });
 }
 
 void add_format(Reader& reader, Format& format) {

@@ -1,8 +1,10 @@
 #include "cli/commands.hpp"
 #include "cli/plans.hpp"
 #include "report/choose.hpp"
+#include "report/choose_swimmer.hpp"
 #include "report/tally_json.hpp"
 #include "report/tally_text.hpp"
+#include "tailor/swimmer.hpp"
 
 #include <algorithm>
 
@@ -19,20 +21,24 @@ int tally_errors(Loaded const& loaded, Tally const& options, bool several, Conso
 }
 
 int tally_plan(Loaded const& loaded, Tally const& options, bool several, bool first, Console& console) {
+    auto const who = report::pick_swimmer(loaded.plan(), options.wish);
     auto const picked = report::pick_scope(loaded.plan(), options.wish, console.ascii);
-    if (!picked.found()) {
-        console.say(picked.problem);
+    if (!who.found() || !picked.found()) {
+        console.say(who.found() ? picked.problem : who.problem);
         return misused;
     }
-    report::TallyOptions shown{.scope = picked.scope, .lane = options.wish.lane, .by = options.by};
+    auto const own = who.index ? std::optional{tailor::swum_by(loaded.plan(), *who.index)} : std::nullopt;
+    auto const& plan = own ? *own : loaded.plan();
+    report::TallyOptions shown{.scope = picked.scope, .lane = who.lane, .by = options.by};
+    shown.swimmer = who.index ? &loaded.plan().swimmers[*who.index] : nullptr;
     shown.width = console.width;
     shown.ascii = console.ascii;
     shown.file = several ? loaded.name : "";
     if (options.format == Format::json) {
-        report::tally_json(loaded.plan(), shown, [&](std::string_view text) { console.out.write(text); });
+        report::tally_json(plan, shown, [&](std::string_view text) { console.out.write(text); });
     } else {
         console.out.write(first ? "" : "\n");
-        console.out.write(report::tally_text(loaded.plan(), shown, console.out_paint));
+        console.out.write(report::tally_text(plan, shown, console.out_paint));
     }
     say_warnings(loaded, picked.scope, console);
     return fine;

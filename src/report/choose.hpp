@@ -18,6 +18,7 @@ struct Wish {
     std::optional<std::uint32_t> week;
     std::optional<std::string> session; ///< a day, a date, a name, or a place in the list: 1, 2, …
     std::optional<int> lane;
+    std::optional<std::string> swimmer{}; ///< a name; report/choose_swimmer.hpp
 };
 
 /// What a screen is about.

@@ -183,7 +183,7 @@ class DeckWriter {
     }
 
     [[nodiscard]] std::string of_old_pool(Pool const& pool) const {
-        return pool.has_length() ? " for " + spell::distance(pool.length, pool.unit, style_.ascii) : "";
+        return pool.has_length() && pool != deck_.pool ? " for " + spell::distance(pool.length, pool.unit, style_.ascii) : "";
     }
 
     Deck const& deck_;

@@ -3,6 +3,7 @@
 #include "calc/kit.hpp"
 #include "calc/longest.hpp"
 #include "grammar/words.hpp"
+#include "report/choose_swimmer.hpp"
 #include "report/line_speller.hpp"
 #include "report/rep_lengths.hpp"
 #include "report/session_title.hpp"
@@ -70,6 +71,9 @@ class DeckMaker {
         if (pool.has_length() && pool != deck_.pool) {
             deck_.title.back() += " instead of " + spell::distance(pool.length, pool.unit, options_.ascii);
         }
+        if (options_.swimmer != nullptr) {
+            deck_.title.insert(deck_.title.begin() + 1, swimmer_label(*options_.swimmer));
+        }
         notes(plan_.weeks[session_.week].settings);
         notes(session_.settings);
     }
@@ -88,8 +92,9 @@ class DeckMaker {
             numbers = {options_.lane.value_or(0)};
         }
         auto const usual = calc::lowest(calc::lanes_of(whole_));
+        auto const& swum = options_.swum != nullptr ? *options_.swum : whole_;
         for (auto const lane : numbers) {
-            auto const before = calc::longest_before(whole_, options_.session, lane == 0 ? usual : lane);
+            auto const before = calc::longest_before(swum, options_.session, lane == 0 ? usual : lane);
             deck_.lanes.push_back({lane, sums.swum(lane), sums.if_time(lane),
                                    before ? std::optional{before->distance} : std::nullopt});
         }

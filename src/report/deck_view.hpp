@@ -21,6 +21,8 @@ struct DeckOptions {
     plan::Index session = 0;   ///< of Plan::sessions, from pick_session
     std::optional<int> lane{}; ///< that one alone; nothing: every lane of the session
     bool ascii = false;
+    plan::Swimmer const* swimmer = nullptr; ///< whose session it is, as the file names him
+    plan::Plan const* swum = nullptr; ///< what he has swum before (tailor::swum_by); nothing: the plan itself
 };
 
 /// One line of the session.

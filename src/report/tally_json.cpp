@@ -24,6 +24,9 @@ class Writer {
         text_or_null("name", plan_.name);
         auto const whole = summary_.whole();
         tally(whole);
+        if (options_.swimmer != nullptr) {
+            swimmer(*options_.swimmer);
+        }
         if (options_.by) {
             by(whole);
         }
@@ -82,6 +85,13 @@ class Writer {
             json_.end_object();
         }
         json_.end_array().end_object();
+    }
+
+    /// Whose plan it is; the figures are his share already.
+    void swimmer(plan::Swimmer const& swimmer) {
+        json_.key("swimmer").begin_object().key("name").string(swimmer.name).key("lane");
+        swimmer.lane ? json_.integer(*swimmer.lane) : json_.null();
+        json_.key("share_percent").integer(swimmer.share.value_or(100)).end_object();
     }
 
     void by(Tally const& whole) {

@@ -1,5 +1,6 @@
 #include "report/tally_parts.hpp"
 
+#include "report/choose_swimmer.hpp"
 #include "report/width.hpp"
 #include "units/spell.hpp"
 
@@ -7,7 +8,10 @@
 
 namespace lengthwise::report {
 
-std::string title(Screen const& screen, std::vector<std::string> const& parts) {
+std::string title(Screen const& screen, std::vector<std::string> parts) {
+    if (screen.options.swimmer != nullptr) {
+        parts.insert(parts.begin() + 1, swimmer_label(*screen.options.swimmer));
+    }
     return fold_parts(parts, screen.ascii() ? ", " : " · ", screen.options.width) + "\n\n";
 }
 

@@ -30,8 +30,9 @@ struct Screen {
 [[nodiscard]] std::string plan_screen(Screen const& screen);
 [[nodiscard]] std::string by_screen(Screen const& screen, std::string_view title);
 
-/// "Two lanes · Thu 6 May 2027, 07:00 · pool 25 m", folded; empty parts are left out.
-[[nodiscard]] std::string title(Screen const& screen, std::vector<std::string> const& parts);
+/// "Two lanes · Thu 6 May 2027, 07:00 · pool 25 m", folded; empty parts are left out. The swimmer who was
+/// asked for stands behind the first part.
+[[nodiscard]] std::string title(Screen const& screen, std::vector<std::string> parts);
 /// Remarks below a table: an empty line, then they, joined and folded; nothing for none.
 [[nodiscard]] std::string remarks(Screen const& screen, std::vector<std::string> const& sentences);
 

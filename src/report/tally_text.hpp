@@ -18,6 +18,7 @@ struct TallyOptions {
     std::size_t width = 60;
     bool ascii = false;
     std::string file{}; ///< named above the totals and in JSON when several files are given; else empty
+    plan::Swimmer const* swimmer = nullptr; ///< whose plan it is (tailor/swimmer.hpp), as the file names him
 };
 
 /// The totals of a session, a week or a plan for people; ends in a line feed. A plan

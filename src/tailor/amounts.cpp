@@ -1,5 +1,7 @@
 #include "tailor/amounts.hpp"
 
+#include "plan/plan.hpp"
+
 #include <algorithm>
 #include <cstdlib>
 #include <numeric>
@@ -103,7 +105,8 @@ Distance rep(Distance written, Fit const& fit) {
     auto const wanted = written.units() * std::int64_t{fit.percent};
     auto const count = nearest(wanted, each.units() * 100);
     bool const race = !fit.race.zero() && written >= fit.race;
-    return each * (race && each.units() * 100 * count < wanted ? count + 1 : count);
+    auto const rounded = race && each.units() * 100 * count < wanted ? count + 1 : count;
+    return each * std::min(rounded, Distance::whole(Distance::metres(limits::rep_km * 1000), each));
 }
 
 std::optional<Distance> piece(Distance written, Distance from, Distance to, Fit const& fit) {

@@ -23,7 +23,8 @@ struct Fit {
 
 /// A rep's distance today: the nearest lap, the smaller of two as near, at least one. A rep that
 /// ends at the far wall of its own pool (4 x 25) takes the nearest length instead. Reps of race
-/// distance and above are rounded up. Without a pool length: the nearest whole unit.
+/// distance and above are rounded up. Without a pool length: the nearest whole unit. At most
+/// limits::rep_km, as a rep that is read.
 [[nodiscard]] Distance rep(Distance written, Fit const& fit);
 
 /// How long the pieces of a broken rep are when `from` becomes `to`: in proportion, whole lengths

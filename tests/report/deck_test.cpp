@@ -378,7 +378,7 @@ TEST_CASE("a session that fits as it is says so", "[deck]") {
 
 TEST_CASE("a share says so too", "[deck]") {
     auto const text = deck("pool 25m\nsession\n  main\n    4 x 200 crawl\n", {.percent = 80});
-    CHECK(text.ends_with("* made to fit 80 %, in lengths of 25 m; written for 25 m:\n1   4 x 200 crawl\n"));
+    CHECK(text.ends_with("* made to fit 80 %, in lengths of 25 m; written:\n1   4 x 200 crawl\n"));
 }
 
 TEST_CASE("whatever names hold, no line is wider than asked and nothing escapes", "[deck]") {
