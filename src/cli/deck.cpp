@@ -51,7 +51,8 @@ int deck(Deck const& options, Files& files, Console& console) {
         console.say(who.found() ? picked.problem : who.problem);
         return misused;
     }
-    report::DeckOptions const shown{.session = picked.scope.index, .lane = who.lane, .ascii = console.ascii};
+    report::DeckOptions const shown{
+        .session = picked.scope.index, .lane = who.lane, .ascii = console.ascii, .start = options.start};
     console.out.write(report::deck_text(view(loaded->plan(), shown, options, who.index),
                                         {.width = console.width, .ascii = console.ascii}, console.out_paint));
     say_warnings(*loaded, picked.scope, console);

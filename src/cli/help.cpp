@@ -49,6 +49,7 @@ constexpr std::string_view deck =
   --today 2027-05-04               the one of that day
   --lane N  --swimmer "NAME"       one lane, or one swimmer
   --pool 25yd                      elsewhere, * = changed
+  --start 07:00                    when it begins
 
   -o FILE  --force                 into a file; over an old one
   --color auto|always|never  --ascii  --width N

@@ -66,6 +66,10 @@ void add(Reader& reader, Deck& deck) {
         deck.pool = pool(text);
         return deck.pool.has_value();
     });
+    reader.value("--start", "a time of day, 07:00", [&deck](std::string const& text) {
+        deck.start = time_of_day(text);
+        return deck.start.has_value();
+    });
     add_look(reader, deck.look);
     add_target(reader, deck.target);
 }

@@ -48,6 +48,7 @@ struct Deck {
     report::Wish wish;
     std::optional<Date> today;
     std::optional<Pool> pool;
+    std::optional<TimeOfDay> start; ///< nothing: as the plan says
     Look look;
     Target target;
 };

@@ -68,6 +68,15 @@ std::optional<Pool> course(std::string_view text) {
                            [](plan::Plan const& plan) { return plan.settings[plan.file_settings].pool; });
 }
 
+std::optional<TimeOfDay> time_of_day(std::string_view text) {
+    if (text.find_first_not_of("0123456789:") != std::string_view::npos) {
+        return std::nullopt;
+    }
+    return from_plan<TimeOfDay>({{"session", text}}, [](plan::Plan const& plan) {
+        return plan.sessions.empty() ? std::nullopt : plan.sessions.front().at;
+    });
+}
+
 std::optional<plan::Threshold> pace(std::string_view text, std::string_view pool) {
     return from_plan<plan::Threshold>({{"pool", pool}, {"threshold", text}}, [](plan::Plan const& plan) {
         return plan.settings[plan.file_settings].threshold;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "plan/plan.hpp"
+#include "units/date.hpp"
 #include "units/distance.hpp"
 #include "units/pool.hpp"
 
@@ -20,6 +21,9 @@ namespace lengthwise::cli {
 
 /// The same, or "open water".
 [[nodiscard]] std::optional<Pool> course(std::string_view text);
+
+/// "07:00", as the notation writes it behind `session`.
+[[nodiscard]] std::optional<TimeOfDay> time_of_day(std::string_view text);
 
 /// "1:55 per 100m", as the notation writes it behind `threshold`, where `pool` is what the plan's
 /// pool is called; empty: none.

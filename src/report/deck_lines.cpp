@@ -1,6 +1,9 @@
 #include "report/deck_lines.hpp"
 
+#include "report/deck_clock_words.hpp"
+
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 namespace lengthwise::report {
@@ -47,6 +50,7 @@ class BlockMaker {
         line.number = row.number > 0 ? std::to_string(row.number) : "";
         line.changed = row.changed;
         line.set = (lanes_.size() > 1 ? row.lanes : "") + row.set;
+        line.below = row.hand;
         line.swum = row.swims();
         if (deck_.pool.has_length() && row.swims()) {
             line.rep = row.rep;
@@ -57,8 +61,15 @@ class BlockMaker {
         for (auto const lane : lanes_) {
             bool const runs_on = row.kind == DeckRow::Kind::line && row.swum[lane];
             line.so_far.push_back(runs_on ? figure(row.so_far[lane]) : Figure{});
+            if (deck_.clock.runs) {
+                line.clock.push_back(runs_on ? time(row.start[lane]) : "");
+            }
         }
         return line;
+    }
+
+    [[nodiscard]] std::string time(std::optional<Duration> after) const {
+        return after ? moment(deck_.clock, *after) : "?";
     }
 
     [[nodiscard]] DeckLine swum() const {
@@ -66,6 +77,10 @@ class BlockMaker {
         line.set = "end";
         for (auto const place : lanes_) {
             line.so_far.push_back(figure(deck_.lanes[place].swum.distance));
+            auto const& takes = deck_.clock.shown[place].takes;
+            if (deck_.clock.runs) {
+                line.clock.push_back(time(takes ? std::optional{takes->expected} : std::nullopt));
+            }
         }
         line.lengths = lengths_of_one(deck_.lanes[lanes_.front()].swum);
         return line;

@@ -13,11 +13,13 @@ namespace lengthwise::report {
 struct DeckLine {
     std::string number{};
     bool changed = false;
+    std::vector<std::string> clock{};    ///< one for each lane shown; none where the clock does not run
     std::string rep{};                   ///< lengths of one rep
     std::string lengths{};               ///< of the line
     std::vector<spell::Figure> so_far{}; ///< one for each lane shown
     std::string set{};
-    bool swum = false; ///< it is what they came for
+    std::vector<std::string> below{}; ///< under the set
+    bool swum = false;                ///< it is what they came for
 };
 
 /// A section under its heading; the totals at the end have none.

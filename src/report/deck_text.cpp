@@ -1,6 +1,7 @@
 #include "report/deck_text.hpp"
 
 #include "report/choose.hpp"
+#include "report/deck_clock_words.hpp"
 #include "report/deck_facts.hpp"
 #include "report/deck_lines.hpp"
 #include "report/deck_table.hpp"
@@ -86,10 +87,14 @@ class DeckWriter {
     }
 
     [[nodiscard]] bool same_rows(std::size_t a, std::size_t b) const {
-        return std::all_of(deck_.sections.begin(), deck_.sections.end(), [&](DeckSection const& section) {
-            return std::all_of(section.rows.begin(), section.rows.end(),
-                               [&](DeckRow const& row) { return row.swum[a] == row.swum[b]; });
-        });
+        return std::all_of(deck_.sections.begin(), deck_.sections.end(),
+                           [&](DeckSection const& section) {
+                               return std::all_of(
+                                   section.rows.begin(), section.rows.end(), [&](DeckRow const& row) {
+                                       return row.swum[a] == row.swum[b] && row.start[a] == row.start[b];
+                                   });
+                           }) &&
+               deck_.clock.shown[a].takes == deck_.clock.shown[b].takes;
     }
 
     [[nodiscard]] std::string head(Column const& column) const {
@@ -107,18 +112,22 @@ class DeckWriter {
             heads.push_back(columns.size() > 1 ? head(column) : "");
             places.push_back(column.place);
         }
-        return {deck_blocks(deck_, places, style_.ascii), std::move(heads),
-                std::string{spell::symbol(deck_.pool.unit)}, style_.width};
+        return {deck_blocks(deck_, places, style_.ascii),
+                {std::move(heads), moments_head(deck_.clock), std::string{spell::symbol(deck_.pool.unit)}},
+                style_.width};
     }
 
     void foot() {
-        std::vector<std::string> notes;
-        if (deck_.rest) {
-            notes.push_back("rest " + spell::spaced(*deck_.rest, style_.ascii) + " where a line has none");
-        }
+        auto notes = clock_notes(deck_, style_.ascii);
+        auto const rest_and_pace = this->rest_and_pace();
+        notes.insert(notes.begin(), rest_and_pace.begin(), rest_and_pace.end());
         if (deck_.pool.kind == Pool::Kind::unsaid) {
             notes.push_back("no pool is named, so no lengths");
         }
+        if (has_hand()) {
+            notes.push_back("hand: the pace clock at each start, the set begun at 00");
+        }
+        std::erase(notes, "");
         if (!notes.empty()) {
             text_.append("\n");
         }
@@ -129,6 +138,22 @@ class DeckWriter {
             text_.append("\n");
             moved(*deck_.move);
         }
+    }
+
+    /// On one line where there is room.
+    [[nodiscard]] std::vector<std::string> rest_and_pace() const {
+        auto const rest =
+            deck_.rest ? "rest " + spell::spaced(*deck_.rest, style_.ascii) + " where a line has none" : "";
+        auto const pace = clock_pace(deck_, style_.ascii);
+        auto const both = rest + "; " + pace;
+        bool const joined = !rest.empty() && !pace.empty() && cells(both) <= style_.width;
+        return joined ? std::vector{both} : std::vector{rest, pace};
+    }
+
+    [[nodiscard]] bool has_hand() const {
+        return std::ranges::any_of(deck_.sections, [](DeckSection const& section) {
+            return std::ranges::any_of(section.rows, [](DeckRow const& row) { return !row.hand.empty(); });
+        });
     }
 
     void moved(DeckMove const& move) {

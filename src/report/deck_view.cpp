@@ -4,6 +4,8 @@
 #include "calc/longest.hpp"
 #include "grammar/words.hpp"
 #include "report/choose_swimmer.hpp"
+#include "report/deck_clock.hpp"
+#include "report/deck_hand.hpp"
 #include "report/line_speller.hpp"
 #include "report/rep_lengths.hpp"
 #include "report/session_title.hpp"
@@ -46,7 +48,8 @@ class DeckMaker {
           plan_(tailored != nullptr ? tailored->plan : whole),
           session_(tailored != nullptr ? tailored->session() : written_), options_(options),
           tailored_(tailored), reckoner_(plan_), speller_(plan_, session_),
-          written_speller_(whole_, written_), kit_(plan_) {}
+          written_speller_(whole_, written_), kit_(plan_),
+          timer_(plan_, tailored != nullptr ? 0 : options.session) {}
 
     Deck make() {
         deck_.pool = plan_.pool_of(session_);
@@ -57,6 +60,7 @@ class DeckMaker {
         }
         head();
         lanes();
+        clock();
         for (auto i = session_.sections.first; i < session_.sections.end(); ++i) {
             section(plan_.sections[i]);
         }
@@ -101,6 +105,14 @@ class DeckMaker {
         so_far_.resize(deck_.lanes.size());
     }
 
+    void clock() {
+        std::vector<int> lanes;
+        for (auto const& lane : deck_.lanes) {
+            lanes.push_back(lane.lane);
+        }
+        deck_.clock = timer_.read(lanes, options_.start);
+    }
+
     void section(plan::Section const& section) {
         deck_.sections.push_back({speller_.heading(section), {}});
         auto const items = plan::items_from(plan_, section.body);
@@ -134,8 +146,13 @@ class DeckMaker {
         row.set = speller_.spell(item);
         row.lanes = lanes_label(item);
         row.swum = std::move(swum);
+        row.start.resize(deck_.lanes.size());
         if (item.is_swum()) {
             figures(row, item);
+            row.start = timer_.starts(index);
+            if (auto hand = hand_text(plan_, item, options_.ascii); !hand.empty()) {
+                row.hand.push_back(std::move(hand));
+            }
             compare(row, index);
             kit_.add(item);
         } else if (item.kind == Item::Kind::pause) {
@@ -189,6 +206,7 @@ class DeckMaker {
     LineSpeller speller_;
     LineSpeller written_speller_;
     calc::KitReader kit_;
+    DeckTimer timer_;
     Deck deck_;
     int number_ = 0;
     std::vector<Distance> so_far_; ///< by lane

@@ -3,6 +3,7 @@
 #include "calc/totals.hpp"
 #include "plan/plan.hpp"
 #include "tailor/pool.hpp"
+#include "units/date.hpp"
 #include "units/distance.hpp"
 #include "units/duration.hpp"
 #include "units/pool.hpp"
@@ -23,6 +24,7 @@ struct DeckOptions {
     bool ascii = false;
     plan::Swimmer const* swimmer = nullptr; ///< whose session it is, as the file names him
     plan::Plan const* swum = nullptr; ///< what he has swum before (tailor::swum_by); nothing: the plan itself
+    std::optional<TimeOfDay> start{}; ///< it begins then, whatever the plan says
 };
 
 /// One line of the session.
@@ -41,8 +43,11 @@ struct DeckRow {
     Duration timed{};               ///< of its timed reps
     std::vector<bool> swum{};       ///< by place in Deck::lanes
     std::vector<Distance> so_far{}; ///< by place in Deck::lanes: what that lane has swum behind this row
-    std::string lanes{};            ///< "lane 1: " of an `if time` line, which stands in no lane's column
-    std::string set{};              ///< as it is spelled, `if time:` in front
+    std::vector<std::optional<Duration>> start{}; ///< by place in Deck::lanes, counted from the session's
+                                                  ///< first start; nothing: unknown, or not swum by that lane
+    std::vector<std::string> hand{};              ///< what the pace clock shows at each start: "hand 00 30"
+    std::string lanes{}; ///< "lane 1: " of an `if time` line, which stands in no lane's column
+    std::string set{};   ///< as it is spelled, `if time:` in front
 
     [[nodiscard]] bool swims() const { return kind == Kind::line || kind == Kind::optional; }
 };
@@ -58,6 +63,26 @@ struct DeckLane {
     calc::Totals swum{};
     calc::Totals if_time{};
     std::optional<Distance> before{}; ///< the longest rep until today, where the file knows it
+};
+
+/// How a lane is timed.
+struct DeckPace {
+    int lane = 0; ///< 0: every lane without a pace of its own
+    std::optional<plan::Threshold> threshold{};
+    std::optional<Band<Duration>> takes{}; ///< the whole session
+};
+
+/// When it begins and when it is over.
+struct DeckClock {
+    std::optional<TimeOfDay> from{}; ///< nothing: times are counted from 0:00
+    std::optional<Duration> slot{};
+    bool runs = false;              ///< a time behind the first is known
+    bool too_long = false;          ///< it passes what may be timed, so nothing is known
+    std::vector<DeckPace> shown{};  ///< by place in Deck::lanes
+    std::vector<DeckPace> others{}; ///< lanes with a pace of their own, where the session names none
+    bool turned_round = false;      ///< a lane's time is unknown and there is a slot: `fits` answers
+    std::optional<Duration>
+        fits{}; ///< the slowest threshold per 100 of the pool's unit, as calc/fits.hpp has it
 };
 
 /// A line as the file has it, under a row that changed.
@@ -84,6 +109,7 @@ struct Deck {
     std::vector<DeckLane> lanes{};  ///< ascending, at least one
     std::vector<DeckSection> sections{};
     std::optional<Range<Duration>> rest{}; ///< for lines that have none
+    DeckClock clock{};
     std::optional<DeckMove> move{};
 };
 

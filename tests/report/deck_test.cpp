@@ -113,6 +113,7 @@ main
                        pause 1min "drink"
 5     1     4   1350   4 x 25 crawl hard rest 30s
       1    +4          if time: 4 x 25 crawl sprint on 0:50
+                         hand 00 50 40 30
 
 cool-down easy
 6     4     4   1450   100 choice
@@ -121,6 +122,9 @@ cool-down easy
            +4   +100   if time
 
 rest 20–40 s where a line has none
+no threshold, so no clock
+fits 45 min at a threshold of 2:01 per 100 m or faster
+hand: the pace clock at each start, the set begun at 00
 )");
 }
 
@@ -137,8 +141,10 @@ warm-up
 main
 2      4    24      800            6 x 100 crawl on 2:30, odds steady,
                                      evens hard
+                                     hand 00 30
                                    "one behind the other"
 3      4    20               700   5 x 100 crawl on 2:45
+                                     hand 00 45 30 15
 4      2     4      900      800   2 x 50 crawl pull with buoy
        2    +2                     lane 2: if time: 50 crawl
 
@@ -149,6 +155,9 @@ cool-down
                      36       32   lengths
                    2min     2min   timed, not in the metres
                              +50   if time
+
+no threshold, so no clock
+hand: the pace clock at each start, the set begun at 00
 )");
 }
 
@@ -165,6 +174,7 @@ warm-up
 main
                         "one behind the other"
 3      4    20    700   5 x 100 crawl on 2:45
+                          hand 00 45 30 15
 4      2     4    800   2 x 50 crawl pull with buoy
        2    +2          if time: 50 crawl
 
@@ -174,6 +184,9 @@ cool-down
             32    800   end
                  2min   timed, not in the metres
             +2    +50   if time
+
+no threshold, so no clock
+hand: the pace clock at each start, the set begun at 00
 )");
 }
 
@@ -244,7 +257,7 @@ TEST_CASE("with --ascii a deck is plain", "[deck]") {
                   "main\n"
                   "1   2-8    30   1000   2, 4, 6, 8, 6, 4 lengths crawl\n\n"
                   "           30   1000   end\n\n"
-                  "rest 20-30 s where a line has none\n");
+                  "rest 20-30 s where a line has none\nno threshold, so no clock\n");
 }
 
 TEST_CASE("colour paints words that stand there anyway", "[deck]") {
@@ -282,6 +295,7 @@ main
      10min   timed, not in the metres
       +200   if time
 
+no threshold, so no clock
 no pool is named, so no lengths
 )");
     auto const open = deck("pool open water\nsession \"Lake\"\n  main\n    2 x 400 crawl\n");
@@ -341,6 +355,7 @@ main
                        pause 1min "drink"
 5     1     4   1450   4 x 25 crawl hard rest 30s
       1    +4          if time: 4 x 25 crawl sprint on 0:50
+                         hand 00 50 40 30
 
 cool-down easy
 6     4     4   1550   100 choice
@@ -349,6 +364,9 @@ cool-down easy
            +4   +100   if time
 
 rest 20–40 s where a line has none
+no threshold, so no clock
+fits 45 min at a threshold of 1:54 per 100 yd or faster
+hand: the pace clock at each start, the set begun at 00
 
 * made to fit lengths of 25 yd; written for 25 m:
 4   750 crawl steady

@@ -1,0 +1,17 @@
+#pragma once
+
+#include "calc/lane_hand.hpp"
+#include "plan/plan.hpp"
+
+#include <string>
+
+namespace lengthwise::report {
+
+/// "00 45 30 15"; many marks end in `…` (or `...`).
+[[nodiscard]] std::string marks_text(calc::Hand const& hand, bool ascii = false);
+
+/// "hand 00 30": what the pace clock shows at each start of a line, its set begun at 00. Empty for
+/// a line without send-offs, or with one start only.
+[[nodiscard]] std::string hand_text(plan::Plan const& plan, plan::Item const& item, bool ascii = false);
+
+} // namespace lengthwise::report
