@@ -16,7 +16,7 @@ Stretch Stretches::of(plan::Index index, PacingId pacing) {
     auto const& item = plan_.items[index];
     if (!item.is_leaf()) {
         return repeated(item, [&](plan::Selection const* selection, std::uint32_t) {
-            return body(index, selection != nullptr ? selection->body : item.body, pacing);
+            return round(index, selection, pacing);
         });
     }
     return repeated(item, [&](plan::Selection const* selection, std::uint32_t number) {
@@ -24,6 +24,10 @@ Stretch Stretches::of(plan::Index index, PacingId pacing) {
         auto const terms = selection != nullptr ? selection->terms : item.terms;
         return stretch_of(paces_.rep(pacing, terms, amount, item.is_timed()), index);
     });
+}
+
+Stretch Stretches::round(plan::Index index, plan::Selection const* selection, PacingId pacing) {
+    return body(index, selection != nullptr ? selection->body : plan_.items[index].body, pacing);
 }
 
 /// All reps or rounds of an item. `once(selection, number)` is one of them without what follows it:

@@ -18,6 +18,10 @@ class Stretches {
     /// Of Plan::items[index], which is swum: all its reps or rounds.
     [[nodiscard]] Stretch of(plan::Index index, PacingId pacing);
 
+    /// One round of a group or `use`, of those that `selection` chooses (null: that none does), without
+    /// what follows it.
+    [[nodiscard]] Stretch round(plan::Index index, plan::Selection const* selection, PacingId pacing);
+
   private:
     template <typename Once>
     [[nodiscard]] Stretch repeated(plan::Item const& item, Once once) const;

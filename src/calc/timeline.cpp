@@ -154,6 +154,10 @@ Pacing const& Clock::pacing(plan::Index session, int lane) {
     return paces_.at(paces_.of(plan_.sessions[session], lane));
 }
 
+Stretch Clock::round(plan::Index session, int lane, plan::Index item, plan::Selection const* selection) {
+    return stretches_.round(item, selection, paces_.of(plan_.sessions[session], lane));
+}
+
 /// Lanes without a pace of their own go by the threshold in force, which is asked for every line.
 std::optional<plan::Index> Clock::passes_limit(plan::Index session) {
     auto lanes = paces_.lanes().lanes();

@@ -78,6 +78,11 @@ class Clock {
                               bool timed);
     [[nodiscard]] Pacing const& pacing(plan::Index session, int lane);
 
+    /// One round of a group or `use`, of those that `selection` chooses (null: that none does), without
+    /// what follows it.
+    [[nodiscard]] Stretch round(plan::Index session, int lane, plan::Index item,
+                                plan::Selection const* selection);
+
     /// The item at which a session, over all its lines, comes to more than limits::session_hours (high
     /// estimate, whatever lane) or timed reps to more than limits::session_km; nothing for all
     /// sessions that a person could swim. Times beyond are not to be shown.

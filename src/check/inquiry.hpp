@@ -1,5 +1,6 @@
 #pragma once
 
+#include "calc/timeline.hpp"
 #include "calc/totals.hpp"
 #include "grammar/diagnostic.hpp"
 #include "plan/plan.hpp"
@@ -20,6 +21,9 @@ class Inquiry {
 
     plan::Plan const& plan;
     calc::Reckoner& sums;
+
+    /// The plan's times; made when a rule first asks for them.
+    [[nodiscard]] calc::Clock& clock() { return clock_ ? *clock_ : clock_.emplace(plan); }
 
     /// The rule that judges from now on.
     void turn_to(plan::RuleId rule) { rule_ = rule; }
@@ -44,6 +48,7 @@ class Inquiry {
              std::vector<Related> related);
 
     Diagnostics& findings_;
+    std::optional<calc::Clock> clock_;
     plan::RuleId rule_ = 0;
 };
 

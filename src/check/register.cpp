@@ -11,8 +11,9 @@ namespace lengthwise::check {
 namespace {
 
 constexpr std::array all{
-    &race_rep,      &rep_step,  &week_growth, &sessions, &session_floor, &taper,   &calendar,    &rest_band,
-    &whole_lengths, &home_wall, &medley,      &shape,    &lanes,         &caution, &second_look,
+    &race_rep, &rep_step, &week_growth, &sessions,  &session_floor, &taper,
+    &calendar, &slot,     &send_off,    &rest_band, &whole_lengths, &home_wall,
+    &medley,   &shape,    &lanes,       &caution,   &second_look,
 };
 constexpr std::array on_the_way{&whole_lengths, &lanes};
 

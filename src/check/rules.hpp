@@ -12,6 +12,8 @@ extern Rule const sessions;
 extern Rule const session_floor;
 extern Rule const taper;
 extern Rule const calendar;
+extern Rule const slot;
+extern Rule const send_off;
 extern Rule const rest_band;
 extern Rule const whole_lengths;
 extern Rule const home_wall;

@@ -26,11 +26,20 @@ class Walk {
 
     template <typename Visit>
     void through(plan::Session const& session, Visit&& visit) {
+        through(
+            session, [](plan::Item const&) { return true; }, visit);
+    }
+
+    /// Only what stands in lines that `takes` takes.
+    template <typename Takes, typename Visit>
+    void through(plan::Session const& session, Takes takes, Visit&& visit) {
         ++turn_;
         for (auto i = session.sections.first; i < session.sections.end(); ++i) {
             auto const& section = plan_.sections[i];
-            for (auto const& item : plan::items_from(plan_, section.body)) {
-                meet({session, section, item, item, std::nullopt}, visit);
+            for (auto const& line : plan::items_from(plan_, section.body)) {
+                if (takes(line)) {
+                    meet({session, section, line, line, std::nullopt}, visit);
+                }
             }
         }
     }

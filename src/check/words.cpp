@@ -48,6 +48,31 @@ std::string counted(std::int64_t n, std::string_view singular) {
     return fmt::format("{} {}{}", n, singular, n == 1 ? "" : "s");
 }
 
+std::string lanes_named(std::vector<int> const& lanes) {
+    std::string text = lanes.size() == 1 ? "lane " : "lanes ";
+    for (std::size_t i = 0; i < lanes.size(); ++i) {
+        text += i == 0 ? "" : i + 1 == lanes.size() ? " and " : ", ";
+        text += std::to_string(lanes[i]);
+    }
+    return text;
+}
+
+std::string minutes(Band<Duration> const& band) {
+    auto const low = band.low.ms() / Duration::minutes(1).ms();
+    auto const high = rounded_up(band.high, Duration::minutes(1)).ms() / Duration::minutes(1).ms();
+    return low == high ? fmt::format("{} min", low) : fmt::format("{}–{} min", low, high);
+}
+
+std::string clocks(Band<Duration> const& band) {
+    auto const low = Duration::ms(band.low.ms() / 1000 * 1000);
+    auto const high = rounded_up(band.high);
+    return low == high ? spell::clock(low) : fmt::format("{}–{}", spell::clock(low), spell::clock(high));
+}
+
+Duration rounded_up(Duration time, Duration step) {
+    return Duration::ms((time.ms() + step.ms() - 1) / step.ms() * step.ms());
+}
+
 bool is_long(Pool const& pool) {
     return pool.length >= Distance::metres(40);
 }

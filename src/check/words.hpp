@@ -5,6 +5,7 @@
 #include <cstdint>
 #include <string>
 #include <string_view>
+#include <vector>
 
 /// Figures as findings say them.
 namespace lengthwise::check {
@@ -24,6 +25,18 @@ namespace lengthwise::check {
 
 /// "1 length", "5 lengths".
 [[nodiscard]] std::string counted(std::int64_t n, std::string_view singular);
+
+/// "lane 2", "lanes 2, 3 and 5".
+[[nodiscard]] std::string lanes_named(std::vector<int> const& lanes);
+
+/// In whole minutes, rounded outward so that what fits does: "39–46 min".
+[[nodiscard]] std::string minutes(Band<Duration> const& band);
+
+/// In whole seconds, rounded outward: "1:44–1:50".
+[[nodiscard]] std::string clocks(Band<Duration> const& band);
+
+/// The next whole second: "0:13".
+[[nodiscard]] Duration rounded_up(Duration time, Duration step = Duration::seconds(1));
 
 /// Both walls are alike: a pool of 40 m or more.
 [[nodiscard]] bool is_long(Pool const& pool);

@@ -205,6 +205,7 @@ struct Session {
     bool said_date = false;          ///< the date itself was written
     std::optional<TimeOfDay> at;
     std::optional<Duration> slot;
+    Span slot_span; ///< `for 45min`
 };
 
 struct Week {

@@ -165,6 +165,7 @@ class Resolver {
                 break;
             case Kind::slot:
                 session.slot = duration_of(part);
+                session.slot_span = with_word_before(span_of(part));
                 if (*session.slot < Duration::minutes(1)) {
                     work_.report.error(
                         code::amount, span_of(part),
@@ -180,6 +181,17 @@ class Resolver {
             }
         }
         return session;
+    }
+
+    /// From the `for` in front of a time on.
+    Span with_word_before(Span span) const {
+        auto begin = span.begin - tree_.base;
+        for (auto const blank : {true, false}) {
+            while (begin > 0 && (tree_.text[begin - 1] == ' ' || tree_.text[begin - 1] == '\t') == blank) {
+                --begin;
+            }
+        }
+        return {tree_.base + begin, span.end};
     }
 
     /// A weekday is the first such day on or after its week's start; a date must lie in its week.
