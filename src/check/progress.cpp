@@ -42,10 +42,6 @@ std::vector<int> lanes_to_judge(plan::Plan const& plan) {
     return lanes;
 }
 
-std::size_t taper_weeks(plan::Race const& race, std::size_t weeks) {
-    return race.distance <= Distance::metres(1000) || weeks <= 6 ? 1 : 2;
-}
-
 Distance lap_of(plan::Plan const& plan, plan::Session const& session) {
     auto const& pool = plan.pool_of(session);
     return pool.has_length() ? lap(pool) : Distance::metres(50);

@@ -31,9 +31,6 @@ struct SwumWeek {
 /// The lanes of the plan ascending; lane 0 alone where none is named.
 [[nodiscard]] std::vector<int> lanes_to_judge(plan::Plan const& plan);
 
-/// How many weeks before the race are eased: two of more than six when it is over 1000 m, else one.
-[[nodiscard]] std::size_t taper_weeks(plan::Race const& race, std::size_t weeks);
-
 /// A lap of a session's pool; 50 m where it has no length.
 [[nodiscard]] Distance lap_of(plan::Plan const& plan, plan::Session const& session);
 

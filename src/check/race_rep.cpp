@@ -3,6 +3,7 @@
 #include "check/walk.hpp"
 #include "check/words.hpp"
 
+#include "calc/growth.hpp"
 #include "calc/longest.hpp"
 #include "calc/reps.hpp"
 #include "units/spell.hpp"
@@ -26,8 +27,8 @@ struct Asked {
 };
 
 Asked asked_by(Inquiry const& inquiry, plan::Race const& race) {
-    auto const percent = inquiry.limit_or(100);
-    return {Distance::units((race.distance.units() * percent + 99) / 100), percent};
+    auto const percent = inquiry.limit_or(calc::usual::race_rep);
+    return {calc::race_rep(race.distance, percent), percent};
 }
 
 std::string in_unit(Distance distance, plan::Race const& race) {
@@ -35,7 +36,7 @@ std::string in_unit(Distance distance, plan::Race const& race) {
 }
 
 std::string race_words(Asked const& asked, plan::Race const& race) {
-    return asked.percent == 100
+    return asked.percent == calc::usual::race_rep
                ? fmt::format("the race is {}", in_unit(race.distance, race))
                : fmt::format("{} % of the race is {}", asked.percent, in_unit(asked.distance, race));
 }

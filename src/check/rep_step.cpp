@@ -2,6 +2,7 @@
 #include "check/rules.hpp"
 #include "check/words.hpp"
 
+#include "calc/growth.hpp"
 #include "calc/longest.hpp"
 
 #include <fmt/core.h>
@@ -12,13 +13,6 @@
 namespace lengthwise::check {
 
 namespace {
-
-/// How far the longest rep may grow from `longest`: a lap, or a share of it; a third
-/// exactly where the file sets no percent.
-Distance next_step(Distance longest, Distance lap, std::optional<plan::Limit> const& limit) {
-    auto const share = limit ? longest.units() * limit->low / 100 : longest.units() / 3;
-    return longest + std::max(lap, Distance::units(share));
-}
 
 std::int64_t percent_needed(Distance from, Distance to) {
     return ((to - from).units() * 100 + from.units() - 1) / from.units();
@@ -32,7 +26,9 @@ void judge_week(Inquiry& inquiry, LaneFindings& findings, int lane, SwumWeek con
     }
     auto const& session = plan.sessions[rep.session];
     auto const& pool = plan.pool_of(session);
-    auto top = next_step(longest, lap_of(plan, session), inquiry.limit());
+    auto const limit = inquiry.limit();
+    auto top =
+        calc::next_rep(longest, lap_of(plan, session), limit ? std::optional{limit->low} : std::nullopt);
     if (rep.distance <= top) {
         return;
     }

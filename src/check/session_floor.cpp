@@ -2,22 +2,16 @@
 #include "check/rules.hpp"
 #include "check/words.hpp"
 
+#include "calc/growth.hpp"
 #include "plan/rules.hpp"
 
 #include <fmt/core.h>
 
-#include <algorithm>
 #include <optional>
 
 namespace lengthwise::check {
 
 namespace {
-
-/// Laps of a session that holds a rep of `rep` laps: three more, or a third more.
-constexpr std::int64_t need(std::int64_t rep) {
-    return std::max(rep + 3, (4 * rep + 2) / 3);
-}
-static_assert(need(1) == 4 && need(9) == 12 && need(10) == 14 && need(15) == 20);
 
 /// What the race, or what `limit race-rep` asks of it, wants a session to be in this pool.
 Distance wanted(Inquiry const& inquiry, plan::Session const& session) {
@@ -25,13 +19,13 @@ Distance wanted(Inquiry const& inquiry, plan::Session const& session) {
     if (auto const limit = inquiry.limit()) {
         return Distance::units(limit->low);
     }
-    auto percent = std::int64_t{100};
+    auto percent = calc::usual::race_rep;
     for (auto const& limit : plan.settings[plan.file_settings].limits) {
         percent = plan::rules[limit.rule].name == race_rep.name ? limit.low : percent;
     }
     auto const lap = lap_of(plan, session);
-    auto const rep = Distance::units((plan.race->distance.units() * percent + 99) / 100);
-    return need(Distance::ceiling(rep, lap)) * lap;
+    auto const rep = calc::race_rep(plan.race->distance, percent);
+    return calc::session_need(Distance::ceiling(rep, lap)) * lap;
 }
 
 /// The session that comes nearest to what is wanted of it.
@@ -73,7 +67,7 @@ void judge(Inquiry& inquiry) {
     if (weeks.empty()) {
         return;
     }
-    auto const eased = taper_weeks(*plan.race, weeks.size());
+    auto const eased = calc::taper_weeks(plan.race->distance, weeks.size());
     auto const count = weeks.size() > eased ? weeks.size() - eased : weeks.size();
     auto const lanes = lanes_to_judge(plan);
     LaneFindings findings{lanes};

@@ -2,6 +2,8 @@
 #include "check/rules.hpp"
 #include "check/words.hpp"
 
+#include "calc/growth.hpp"
+
 #include <fmt/core.h>
 
 namespace lengthwise::check {
@@ -18,7 +20,7 @@ void judge(Inquiry& inquiry) {
     if (inquiry.waived()) {
         return;
     }
-    auto const asked = inquiry.limit_or(2);
+    auto const asked = inquiry.limit_or(calc::usual::sessions);
     for (auto const& week : plan.weeks) {
         if (week.number && week.sessions.count < asked && !holds_race(plan, week)) {
             inquiry.warn(

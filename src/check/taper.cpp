@@ -2,6 +2,8 @@
 #include "check/rules.hpp"
 #include "check/words.hpp"
 
+#include "calc/growth.hpp"
+
 #include <fmt/core.h>
 
 #include <algorithm>
@@ -9,9 +11,6 @@
 namespace lengthwise::check {
 
 namespace {
-
-/// A week of no more than this is short whatever came before.
-constexpr std::int64_t laps_a_session = 4;
 
 void judge(Inquiry& inquiry) {
     auto const& plan = inquiry.plan;
@@ -22,7 +21,7 @@ void judge(Inquiry& inquiry) {
     if (weeks.size() < 2) {
         return;
     }
-    auto const percent = inquiry.limit_or(60);
+    auto const percent = inquiry.limit_or(calc::usual::taper);
     auto const& last = weeks.back();
     auto const& pool = plan.pool_of(plan.sessions[last.week->sessions.first]);
     auto const lanes = lanes_to_judge(plan);
@@ -32,8 +31,7 @@ void judge(Inquiry& inquiry) {
         for (std::size_t i = 0; i + 1 < weeks.size(); ++i) {
             highest = std::max(highest, weeks[i].sums.swum(lane).distance);
         }
-        auto const top =
-            std::max(Distance::units(highest.units() * percent / 100), laps_a_session * last.laps);
+        auto const top = calc::eased_week(highest, last.laps, percent);
         auto const volume = last.sums.swum(lane).distance;
         if (volume > top) {
             findings.warn(lane, last.week->span,

@@ -2,6 +2,8 @@
 #include "check/rules.hpp"
 #include "check/words.hpp"
 
+#include "calc/growth.hpp"
+
 #include <fmt/core.h>
 
 #include <algorithm>
@@ -18,8 +20,7 @@ void judge_week(Inquiry& inquiry, LaneFindings& findings, int lane, SwumWeek con
     auto const& plan = inquiry.plan;
     auto const& pool = plan.pool_of(plan.sessions[week.week->sessions.first]);
     auto const volume = week.sums.swum(lane).distance;
-    auto const share = Distance::units(highest.units() * inquiry.limit_or(10) / 100);
-    auto const top = highest + std::max(week.laps, share);
+    auto const top = calc::next_week(highest, week.laps, inquiry.limit_or(calc::usual::week_growth));
     if (volume <= top) {
         return;
     }
