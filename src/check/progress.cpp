@@ -1,12 +1,5 @@
 #include "check/progress.hpp"
 
-#include "check/inquiry.hpp"
-#include "check/words.hpp"
-
-#include <fmt/core.h>
-#include <fmt/format.h>
-
-#include <algorithm>
 #include <utility>
 
 namespace lengthwise::check {
@@ -45,38 +38,6 @@ std::vector<int> lanes_to_judge(plan::Plan const& plan) {
 Distance lap_of(plan::Plan const& plan, plan::Session const& session) {
     auto const& pool = plan.pool_of(session);
     return pool.has_length() ? lap(pool) : Distance::metres(50);
-}
-
-void LaneFindings::warn(int lane, Span span, std::string message, std::string hint,
-                        std::vector<Related> related) {
-    add(lane, {false, span, std::move(message), std::move(hint), std::move(related), {}});
-}
-
-void LaneFindings::error(int lane, Span span, std::string message, std::string hint,
-                         std::vector<Related> related) {
-    add(lane, {true, span, std::move(message), std::move(hint), std::move(related), {}});
-}
-
-void LaneFindings::add(int lane, Entry entry) {
-    auto found = std::ranges::find_if(entries_, [&](Entry const& other) {
-        return other.span == entry.span && other.message == entry.message;
-    });
-    if (found == entries_.end()) {
-        found = entries_.insert(found, std::move(entry));
-    }
-    found->lanes.push_back(lane);
-}
-
-void LaneFindings::hand_in(Inquiry& inquiry) {
-    for (auto& entry : entries_) {
-        if (entry.lanes.size() < all_.size()) {
-            entry.message += fmt::format(" ({} {})", entry.lanes.size() == 1 ? "lane" : "lanes",
-                                         fmt::join(entry.lanes, ", "));
-        }
-        auto const report = entry.error ? &Inquiry::error : &Inquiry::warn;
-        (inquiry.*report)(entry.span, std::move(entry.message), std::move(entry.hint),
-                          std::move(entry.related));
-    }
 }
 
 } // namespace lengthwise::check

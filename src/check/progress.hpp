@@ -1,18 +1,14 @@
 #pragma once
 
 #include "calc/totals.hpp"
-#include "grammar/diagnostic.hpp"
 #include "plan/plan.hpp"
 #include "units/distance.hpp"
 
 #include <cstdint>
-#include <string>
 #include <vector>
 
 /// A plan week by week, as the rules of growth see it.
 namespace lengthwise::check {
-
-class Inquiry;
 
 /// One week's sessions before race day (all of them without a race, and those without a date).
 struct SwumWeek {
@@ -33,29 +29,5 @@ struct SwumWeek {
 
 /// A lap of a session's pool; 50 m where it has no length.
 [[nodiscard]] Distance lap_of(plan::Plan const& plan, plan::Session const& session);
-
-/// Findings that several lanes share are said once, with the lanes where it is not all of them.
-class LaneFindings {
-  public:
-    explicit LaneFindings(std::vector<int> const& all) : all_(all) {}
-
-    void warn(int lane, Span span, std::string message, std::string hint, std::vector<Related> related = {});
-    void error(int lane, Span span, std::string message, std::string hint, std::vector<Related> related = {});
-    void hand_in(Inquiry& inquiry);
-
-  private:
-    struct Entry {
-        bool error;
-        Span span;
-        std::string message;
-        std::string hint;
-        std::vector<Related> related;
-        std::vector<int> lanes;
-    };
-    void add(int lane, Entry entry);
-
-    std::vector<int> all_;
-    std::vector<Entry> entries_;
-};
 
 } // namespace lengthwise::check

@@ -1,15 +1,16 @@
+#include "check/lane_findings.hpp"
 #include "check/progress.hpp"
 #include "check/rules.hpp"
 #include "check/walk.hpp"
 #include "check/words.hpp"
 
 #include "calc/growth.hpp"
-#include "calc/longest.hpp"
 #include "calc/reps.hpp"
 #include "units/spell.hpp"
 
 #include <fmt/core.h>
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -113,22 +114,28 @@ std::optional<Nearest> nearest(Plan const& plan, int lane) {
 
 // --- lanes and swimmers --------------------------------------------------------------
 
-Distance longest_before_race(std::vector<SwumWeek> const& weeks, int lane) {
+Distance longest_before_race(Swum const& swum) {
     Distance longest;
-    for (auto const& week : weeks) {
-        longest = std::max(longest, week.sums.swum(lane).longest);
+    for (auto const& week : swum.weeks) {
+        longest = std::max(longest, week.sums.swum(swum.lane).longest);
     }
     return longest;
 }
 
-void say(Inquiry& inquiry, LaneFindings& findings, int lane, Distance longest, Asked const& asked) {
+/// `whose` is " of Ann", or nothing.
+std::string short_words(Distance longest, std::string const& whose, Asked const& asked,
+                        plan::Race const& race) {
+    return longest.zero() ? fmt::format("no rep{} is swum in one piece, {}", whose, race_words(asked, race))
+                          : fmt::format("longest rep{} is {}, {}", whose, in_unit(longest, race),
+                                        race_words(asked, race));
+}
+
+void say_of_lane(Inquiry const& inquiry, LaneFindings& findings, Swum const& swum, Distance longest,
+                 Asked const& asked) {
     auto const& race = *inquiry.plan.race;
-    auto message = longest.zero() ? fmt::format("no rep is swum in one piece, {}", race_words(asked, race))
-                                  : fmt::format("longest rep is {}, {}", in_unit(longest, race),
-                                                race_words(asked, race));
     auto hint = std::string{"before race day swim it once in one piece, or: allow race-rep \"why\""};
     std::vector<Related> related;
-    if (auto const near = nearest(inquiry.plan, lane)) {
+    if (auto const near = nearest(inquiry.plan, swum.lane)) {
         auto const counts = near->flaw.empty();
         related.push_back({near->span, counts ? fmt::format("nearest: {}", in_unit(near->distance, race))
                                               : fmt::format("nearest: {}, but {}",
@@ -137,39 +144,21 @@ void say(Inquiry& inquiry, LaneFindings& findings, int lane, Distance longest, A
             hint = "swim it unbroken, or: allow race-rep \"why\"";
         }
     }
-    findings.error(lane, race.span, std::move(message), std::move(hint), std::move(related));
+    findings.error(swum, race.span, short_words(longest, "", asked, race), std::move(hint),
+                   std::move(related));
 }
 
-/// The lap nearest to a swimmer's share, at least one; upward once the rep is of race distance.
-Distance shared(Distance rep, std::uint32_t percent, Distance lap, Distance race) {
-    auto const exact = rep.units() * percent;
-    auto const whole = lap.units() * 100;
-    auto const laps = rep >= race ? (exact + whole - 1) / whole : (exact + whole / 2) / whole;
-    return std::max<std::int64_t>(laps, 1) * lap;
+std::string share_words(Sharers const& sharers) {
+    return sharers.percent == 100 ? fmt::format("swims in lane {}", sharers.lane)
+                                  : fmt::format("swims {} % of each distance", sharers.percent);
 }
 
-void judge_swimmer(Inquiry& inquiry, plan::Swimmer const& swimmer, int lowest, Asked const& asked) {
-    auto const& plan = inquiry.plan;
-    auto const& race = *plan.race;
-    Distance longest;
-    for (plan::Index i = 0; i < plan.sessions.size(); ++i) {
-        if (!before_race(plan, plan.sessions[i])) {
-            continue;
-        }
-        auto const rep =
-            calc::longest_of_session(plan, i, swimmer.lane.value_or(static_cast<std::uint8_t>(lowest)));
-        if (!rep.distance.zero()) {
-            longest = std::max(
-                longest, shared(rep.distance, *swimmer.share, lap_of(plan, plan.sessions[i]), race.distance));
-        }
-    }
-    if (longest < asked.distance) {
-        inquiry.error(race.span,
-                      fmt::format("longest rep of {} is {}, {}", swimmer.name, in_unit(longest, race),
-                                  race_words(asked, race)),
-                      "a larger share, or: allow race-rep \"why\"",
-                      {{swimmer.span, fmt::format("swims {} % of each distance", *swimmer.share)}});
-    }
+void say_of_swimmers(LaneFindings& findings, plan::Race const& race, Sharers const& sharers, Distance longest,
+                     Asked const& asked) {
+    auto const way = sharers.percent == 100 ? "a longer rep for that lane" : "a larger share";
+    findings.error(race.span, short_words(longest, " of " + names(sharers), asked, race),
+                   fmt::format("{}, or: allow race-rep \"why\"", way),
+                   {{sharers.swimmers.front()->span, share_words(sharers)}});
 }
 
 void judge_without_race(Inquiry& inquiry) {
@@ -189,22 +178,25 @@ void judge(Inquiry& inquiry) {
         judge_without_race(inquiry);
         return;
     }
-    auto const weeks = swum_weeks(plan, inquiry.sums);
-    auto const lanes = lanes_to_judge(plan);
     auto const asked = asked_by(inquiry, *plan.race);
-    LaneFindings findings{lanes};
-    for (auto const lane : lanes) {
-        auto const longest = longest_before_race(weeks, lane);
-        if (longest < asked.distance) {
-            say(inquiry, findings, lane, longest, asked);
+    LaneFindings findings{lanes_to_judge(plan).size()};
+    std::map<int, Distance> of_lanes;
+    each_swum(plan, inquiry.sums, [&](Swum const& swum) {
+        auto const longest = longest_before_race(swum);
+        if (swum.sharers == nullptr) {
+            of_lanes[swum.lane] = longest;
         }
-    }
+        if (longest >= asked.distance) {
+            return;
+        }
+        if (swum.sharers == nullptr) {
+            say_of_lane(inquiry, findings, swum, longest, asked);
+        } else if (auto const lane = of_lanes.find(swum.lane);
+                   lane == of_lanes.end() || lane->second != longest) {
+            say_of_swimmers(findings, *plan.race, *swum.sharers, longest, asked);
+        }
+    });
     findings.hand_in(inquiry);
-    for (auto const& swimmer : plan.swimmers) {
-        if (swimmer.share && *swimmer.share < 100) {
-            judge_swimmer(inquiry, swimmer, lanes.front(), asked);
-        }
-    }
 }
 
 } // namespace

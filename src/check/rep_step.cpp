@@ -1,3 +1,4 @@
+#include "check/lane_findings.hpp"
 #include "check/progress.hpp"
 #include "check/rules.hpp"
 #include "check/words.hpp"
@@ -18,9 +19,10 @@ std::int64_t percent_needed(Distance from, Distance to) {
     return ((to - from).units() * 100 + from.units() - 1) / from.units();
 }
 
-void judge_week(Inquiry& inquiry, LaneFindings& findings, int lane, SwumWeek const& week, Distance longest) {
-    auto const& plan = inquiry.plan;
-    auto const rep = calc::longest_of_week(plan, *week.week, lane);
+void judge_week(Inquiry& inquiry, LaneFindings& findings, Swum const& swum, SwumWeek const& week,
+                Distance longest) {
+    auto const& plan = swum.plan;
+    auto const rep = calc::longest_of_week(plan, *week.week, swum.lane);
     if (rep.session == plan::no_index) {
         return;
     }
@@ -35,7 +37,7 @@ void judge_week(Inquiry& inquiry, LaneFindings& findings, int lane, SwumWeek con
     if (pool.has_length()) {
         top = Distance::whole(top, pool.length) * pool.length;
     }
-    findings.warn(lane, plan.items[rep.item].span,
+    findings.warn(swum, plan.items[rep.item].span,
                   fmt::format("{} after a longest rep of {}, the next step is {}", said(rep.distance, pool),
                               said(longest, pool), said(top, pool)),
                   fmt::format("a week with {} between them, or: limit rep-step {}%", said(top, pool),
@@ -43,22 +45,19 @@ void judge_week(Inquiry& inquiry, LaneFindings& findings, int lane, SwumWeek con
 }
 
 void judge(Inquiry& inquiry) {
-    auto const& plan = inquiry.plan;
     if (inquiry.waived()) {
         return;
     }
-    auto const weeks = swum_weeks(plan, inquiry.sums);
-    auto const lanes = lanes_to_judge(plan);
-    LaneFindings findings{lanes};
-    for (auto const lane : lanes) {
-        auto longest = plan.before ? plan.before->longest : Distance{};
-        for (auto const& week : weeks) {
+    LaneFindings findings{lanes_to_judge(inquiry.plan).size()};
+    each_swum(inquiry.plan, inquiry.sums, [&](Swum const& swum) {
+        auto longest = swum.plan.before ? swum.plan.before->longest : Distance{};
+        for (auto const& week : swum.weeks) {
             if (!longest.zero()) {
-                judge_week(inquiry, findings, lane, week, longest);
+                judge_week(inquiry, findings, swum, week, longest);
             }
-            longest = std::max(longest, week.sums.swum(lane).longest);
+            longest = std::max(longest, week.sums.swum(swum.lane).longest);
         }
-    }
+    });
     findings.hand_in(inquiry);
 }
 

@@ -1,3 +1,4 @@
+#include "check/lane_findings.hpp"
 #include "check/progress.hpp"
 #include "check/rules.hpp"
 #include "check/words.hpp"
@@ -37,19 +38,18 @@ struct Nearest {
     [[nodiscard]] bool enough() const { return distance >= wanted; }
 };
 
-std::optional<Nearest> nearest(Inquiry& inquiry, std::vector<SwumWeek> const& weeks, std::size_t count,
-                               int lane) {
-    auto const& plan = inquiry.plan;
+std::optional<Nearest> nearest(Inquiry const& inquiry, Swum const& swum, std::size_t count) {
+    auto const& plan = swum.plan;
     std::optional<Nearest> best;
     for (std::size_t w = 0; w < count; ++w) {
-        auto const sessions = weeks[w].week->sessions;
+        auto const sessions = swum.weeks[w].week->sessions;
         for (auto i = sessions.first; i < sessions.end(); ++i) {
             auto const& session = plan.sessions[i];
             if (!before_race(plan, session)) {
                 continue;
             }
-            Nearest const here{inquiry.sums.of_session(session).swum(lane).distance, wanted(inquiry, session),
-                               &session};
+            Nearest const here{swum.sums.of_session(session).swum(swum.lane).distance,
+                               wanted(inquiry, session), &session};
             if (!best || here.wanted - here.distance < best->wanted - best->distance) {
                 best = here;
             }
@@ -58,31 +58,28 @@ std::optional<Nearest> nearest(Inquiry& inquiry, std::vector<SwumWeek> const& we
     return best;
 }
 
+void judge_sessions(Inquiry const& inquiry, LaneFindings& findings, Swum const& swum) {
+    auto const& race = *inquiry.plan.race;
+    auto const weeks = swum.weeks.size();
+    auto const eased = calc::taper_weeks(race.distance, weeks);
+    auto const near = nearest(inquiry, swum, weeks > eased ? weeks - eased : weeks);
+    if (!near || near->enough()) {
+        return;
+    }
+    auto const& pool = swum.plan.pool_of(*near->session);
+    findings.warn(swum, race.span,
+                  fmt::format("the longest session before the last {} is {}, this race wants {}",
+                              eased == 1 ? "week" : "two weeks", said(near->distance, pool),
+                              said(near->wanted, pool)),
+                  "lengthen one, or: limit session-floor 800m", {{near->session->span, "the longest"}});
+}
+
 void judge(Inquiry& inquiry) {
-    auto const& plan = inquiry.plan;
-    if (!plan.race || inquiry.waived()) {
+    if (!inquiry.plan.race || inquiry.waived()) {
         return;
     }
-    auto const weeks = swum_weeks(plan, inquiry.sums);
-    if (weeks.empty()) {
-        return;
-    }
-    auto const eased = calc::taper_weeks(plan.race->distance, weeks.size());
-    auto const count = weeks.size() > eased ? weeks.size() - eased : weeks.size();
-    auto const lanes = lanes_to_judge(plan);
-    LaneFindings findings{lanes};
-    for (auto const lane : lanes) {
-        auto const near = nearest(inquiry, weeks, count, lane);
-        if (!near || near->enough()) {
-            continue;
-        }
-        auto const& pool = plan.pool_of(*near->session);
-        findings.warn(lane, plan.race->span,
-                      fmt::format("the longest session before the last {} is {}, this race wants {}",
-                                  eased == 1 ? "week" : "two weeks", said(near->distance, pool),
-                                  said(near->wanted, pool)),
-                      "lengthen one, or: limit session-floor 800m", {{near->session->span, "the longest"}});
-    }
+    LaneFindings findings{lanes_to_judge(inquiry.plan).size()};
+    each_swum(inquiry.plan, inquiry.sums, [&](Swum const& swum) { judge_sessions(inquiry, findings, swum); });
     findings.hand_in(inquiry);
 }
 

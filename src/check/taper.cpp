@@ -1,3 +1,4 @@
+#include "check/lane_findings.hpp"
 #include "check/progress.hpp"
 #include "check/rules.hpp"
 #include "check/words.hpp"
@@ -12,34 +13,33 @@ namespace lengthwise::check {
 
 namespace {
 
+void judge_last_week(LaneFindings& findings, Swum const& swum, std::int64_t percent) {
+    auto const& last = swum.weeks.back();
+    auto const& pool = swum.plan.pool_of(swum.plan.sessions[last.week->sessions.first]);
+    Distance highest;
+    for (std::size_t i = 0; i + 1 < swum.weeks.size(); ++i) {
+        highest = std::max(highest, swum.weeks[i].sums.swum(swum.lane).distance);
+    }
+    auto const top = calc::eased_week(highest, last.laps, percent);
+    auto const volume = last.sums.swum(swum.lane).distance;
+    if (volume > top) {
+        findings.warn(swum, last.week->span,
+                      fmt::format("{} in the last week before the race, {} % of {} is {}", said(volume, pool),
+                                  percent, said(highest, pool), said(top, pool)),
+                      "shorten it, keep the pace and the days");
+    }
+}
+
 void judge(Inquiry& inquiry) {
-    auto const& plan = inquiry.plan;
-    if (!plan.race || inquiry.waived()) {
+    if (!inquiry.plan.race || inquiry.waived()) {
         return;
     }
-    auto const weeks = swum_weeks(plan, inquiry.sums);
-    if (weeks.size() < 2) {
-        return;
-    }
-    auto const percent = inquiry.limit_or(calc::usual::taper);
-    auto const& last = weeks.back();
-    auto const& pool = plan.pool_of(plan.sessions[last.week->sessions.first]);
-    auto const lanes = lanes_to_judge(plan);
-    LaneFindings findings{lanes};
-    for (auto const lane : lanes) {
-        Distance highest;
-        for (std::size_t i = 0; i + 1 < weeks.size(); ++i) {
-            highest = std::max(highest, weeks[i].sums.swum(lane).distance);
+    LaneFindings findings{lanes_to_judge(inquiry.plan).size()};
+    each_lane(inquiry.plan, inquiry.sums, [&](Swum const& swum) {
+        if (swum.weeks.size() > 1) {
+            judge_last_week(findings, swum, inquiry.limit_or(calc::usual::taper));
         }
-        auto const top = calc::eased_week(highest, last.laps, percent);
-        auto const volume = last.sums.swum(lane).distance;
-        if (volume > top) {
-            findings.warn(lane, last.week->span,
-                          fmt::format("{} in the last week before the race, {} % of {} is {}",
-                                      said(volume, pool), percent, said(highest, pool), said(top, pool)),
-                          "shorten it, keep the pace and the days");
-        }
-    }
+    });
     findings.hand_in(inquiry);
 }
 

@@ -1,3 +1,4 @@
+#include "check/lane_findings.hpp"
 #include "check/progress.hpp"
 #include "check/rules.hpp"
 #include "check/words.hpp"
@@ -16,38 +17,37 @@ std::string week_words(plan::Week const& week) {
     return week.number ? fmt::format("week {}", *week.number) : std::string{"this week"};
 }
 
-void judge_week(Inquiry& inquiry, LaneFindings& findings, int lane, SwumWeek const& week, Distance highest) {
-    auto const& plan = inquiry.plan;
+void judge_week(Inquiry& inquiry, LaneFindings& findings, Swum const& swum, SwumWeek const& week,
+                Distance highest) {
+    auto const& plan = swum.plan;
     auto const& pool = plan.pool_of(plan.sessions[week.week->sessions.first]);
-    auto const volume = week.sums.swum(lane).distance;
+    auto const volume = week.sums.swum(swum.lane).distance;
     auto const top = calc::next_week(highest, week.laps, inquiry.limit_or(calc::usual::week_growth));
     if (volume <= top) {
         return;
     }
     auto const percent = ((volume - highest).units() * 100 + highest.units() - 1) / highest.units();
-    findings.warn(lane, week.week->span,
+    findings.warn(swum, week.week->span,
                   fmt::format("{} has {} after at most {}, the next step is {}", week_words(*week.week),
                               said(volume, pool), said(highest, pool), said(top, pool)),
                   fmt::format("coach's choice, not proven: limit week-growth {}%", percent));
 }
 
 void judge(Inquiry& inquiry) {
-    auto const& plan = inquiry.plan;
     if (inquiry.waived()) {
         return;
     }
-    auto const weeks = swum_weeks(plan, inquiry.sums);
-    auto const lanes = lanes_to_judge(plan);
-    LaneFindings findings{lanes};
-    for (auto const lane : lanes) {
-        auto highest = plan.before ? plan.before->week.value_or(Distance{}) : Distance{};
-        for (auto const& week : weeks) {
+    LaneFindings findings{lanes_to_judge(inquiry.plan).size()};
+    each_lane(inquiry.plan, inquiry.sums, [&](Swum const& swum) {
+        auto const& before = swum.plan.before;
+        auto highest = before ? before->week.value_or(Distance{}) : Distance{};
+        for (auto const& week : swum.weeks) {
             if (!highest.zero()) {
-                judge_week(inquiry, findings, lane, week, highest);
+                judge_week(inquiry, findings, swum, week, highest);
             }
-            highest = std::max(highest, week.sums.swum(lane).distance);
+            highest = std::max(highest, week.sums.swum(swum.lane).distance);
         }
-    }
+    });
     findings.hand_in(inquiry);
 }
 

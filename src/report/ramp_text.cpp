@@ -2,8 +2,10 @@
 
 #include "calc/longest.hpp"
 #include "check/progress.hpp"
+#include "check/swum.hpp"
 #include "report/choose.hpp"
 #include "report/table.hpp"
+#include "report/width.hpp"
 #include "units/spell.hpp"
 
 #include <fmt/core.h>
@@ -16,25 +18,46 @@ namespace lengthwise::report {
 
 namespace {
 
-/// Lanes whose longest rep is the same in every week.
+constexpr std::size_t widest_name = 20;
+
+/// Lanes, or swimmers, whose longest rep is the same in every week.
 struct Climb {
     calc::LaneSet lanes;
-    std::vector<Distance> weeks;
+    std::string swimmers{}; ///< names; empty: the lanes
+    Distance before{};
+    std::vector<Distance> weeks{};
+
+    [[nodiscard]] bool like(Climb const& other) const {
+        return before == other.before && weeks == other.weeks;
+    }
 };
 
-std::vector<Climb> climbs_of(plan::Plan const& plan, std::vector<check::SwumWeek> const& weeks) {
-    std::vector<Climb> climbs;
-    for (auto const lane : check::lanes_to_judge(plan)) {
-        std::vector<Distance> longest;
-        for (auto const& week : weeks) {
-            longest.push_back(week.sums.swum(lane).longest);
-        }
-        auto found = std::ranges::find(climbs, longest, &Climb::weeks);
-        if (found == climbs.end()) {
-            found = climbs.insert(found, {{}, std::move(longest)});
-        }
-        found->lanes.set(static_cast<std::size_t>(lane));
+std::vector<Distance> longest_of_weeks(check::Swum const& swum) {
+    std::vector<Distance> longest;
+    for (auto const& week : swum.weeks) {
+        longest.push_back(week.sums.swum(swum.lane).longest);
     }
+    return longest;
+}
+
+/// Those who swim alike share one; a swimmer has none where a lane swims the same.
+std::vector<Climb> climbs_of(plan::Plan const& plan) {
+    std::vector<Climb> climbs;
+    calc::Reckoner sums{plan};
+    check::each_swum(plan, sums, [&](check::Swum const& swum) {
+        auto const& before = swum.plan.before;
+        Climb climb{{}, {}, before ? before->longest : Distance{}, longest_of_weeks(swum)};
+        auto found = std::ranges::find_if(climbs, [&](Climb const& other) { return other.like(climb); });
+        if (swum.sharers == nullptr) {
+            found = found == climbs.end() ? climbs.insert(found, std::move(climb)) : found;
+            found->lanes.set(static_cast<std::size_t>(swum.lane));
+        } else if (found == climbs.end()) {
+            climb.swimmers = check::names(*swum.sharers);
+            climbs.push_back(std::move(climb));
+        } else if (!found->swimmers.empty()) {
+            found->swimmers += ", " + check::names(*swum.sharers);
+        }
+    });
     return climbs;
 }
 
@@ -51,9 +74,9 @@ Unit unit_of(plan::Plan const& plan) {
 class Ramp {
   public:
     Ramp(plan::Plan const& plan, bool ascii)
-        : plan_(plan), weeks_(weeks_of(plan)), climbs_(climbs_of(plan, weeks_)), ascii_(ascii) {}
+        : plan_(plan), weeks_(weeks_of(plan)), climbs_(climbs_of(plan)), ascii_(ascii) {}
 
-    /// A row a group of lanes.
+    /// A row for all that swim alike.
     [[nodiscard]] Table lying() const {
         std::vector<Column> columns{{.head = title(), .figures = false}};
         for (auto const& stop : stops()) {
@@ -98,7 +121,11 @@ class Ramp {
     }
 
     [[nodiscard]] std::string who(Climb const& climb) const {
-        return climb.lanes.test(0) ? "everyone" : lanes_label(climb.lanes, ascii_);
+        if (!climb.swimmers.empty()) {
+            return cut(visible(climb.swimmers), widest_name, ascii_);
+        }
+        bool const others = climbs_.back().swimmers.empty();
+        return climb.lanes.test(0) ? others ? "everyone" : "everyone else" : lanes_label(climb.lanes, ascii_);
     }
 
     [[nodiscard]] std::vector<std::string> stops() const {
@@ -118,7 +145,7 @@ class Ramp {
     [[nodiscard]] std::vector<Cell> figures(Climb const& climb) const {
         std::vector<Cell> cells;
         if (plan_.before) {
-            cells.push_back(figure(plan_.before->longest));
+            cells.push_back(figure(climb.before));
         }
         for (auto const longest : climb.weeks) {
             cells.push_back(longest.zero() ? Cell{.text = "-"} : figure(longest));
@@ -144,11 +171,12 @@ class Ramp {
     bool ascii_;
 };
 
-/// The first session before race day in which a lane swims the race distance in one piece.
-std::optional<plan::Index> first_race_rep(plan::Plan const& plan, int lane) {
+/// The first session before race day in which they swim the race distance in one piece.
+std::optional<plan::Index> first_race_rep(check::Swum const& swum) {
+    auto const& plan = swum.plan;
     for (plan::Index i = 0; i < plan.sessions.size(); ++i) {
         if (check::before_race(plan, plan.sessions[i]) &&
-            calc::longest_of_session(plan, i, lane).distance >= plan.race->distance) {
+            calc::longest_of_session(plan, i, swum.lane).distance >= plan.race->distance) {
             return i;
         }
     }
@@ -174,19 +202,22 @@ std::string race_rep_sentence(plan::Plan const& plan, bool ascii) {
     if (!plan.race) {
         return {};
     }
-    std::optional<plan::Index> last;
-    for (auto const lane : check::lanes_to_judge(plan)) {
-        auto const session = first_race_rep(plan, lane);
-        if (!session) {
-            return {};
-        }
-        last = std::max(last.value_or(0), *session);
+    auto all = true;
+    plan::Index last = 0;
+    calc::Reckoner sums{plan};
+    check::each_swum(plan, sums, [&](check::Swum const& swum) {
+        auto const session = first_race_rep(swum);
+        all = all && session.has_value();
+        last = std::max(last, session.value_or(0));
+    });
+    if (!all) {
+        return {};
     }
-    auto const& session = plan.sessions[*last];
+    auto const& session = plan.sessions[last];
     auto const distance = spell::distance(plan.race->distance, plan.race->unit, ascii);
     if (!session.date) {
         return fmt::format("{} is swum in {}, {}", distance, week_label(plan.weeks[session.week]),
-                           session_label(plan, *last));
+                           session_label(plan, last));
     }
     return fmt::format("{} is swum on {}, {} before the race", distance, spell::short_day(*session.date),
                        days((plan.race->on - *session.date).count()));
@@ -196,15 +227,15 @@ std::string shortfall(plan::Plan const& plan, bool ascii) {
     if (!plan.race) {
         return {};
     }
-    auto const weeks = weeks_of(plan);
     Distance most;
-    for (auto const lane : check::lanes_to_judge(plan)) {
+    calc::Reckoner sums{plan};
+    check::each_swum(plan, sums, [&](check::Swum const& swum) {
         Distance longest;
-        for (auto const& week : weeks) {
-            longest = std::max(longest, week.sums.swum(lane).longest);
+        for (auto const week : longest_of_weeks(swum)) {
+            longest = std::max(longest, week);
         }
         most = std::max(most, plan.race->distance - longest);
-    }
+    });
     return most.zero() ? std::string{}
                        : fmt::format("{} short of the race", spell::distance(most, plan.race->unit, ascii));
 }

@@ -9,16 +9,17 @@
 /// The longest rep week by week, on its way to the race: what `check` proves its verdict with.
 namespace lengthwise::report {
 
-/// A table, a row for all lanes that swim alike, turned on its side where it is too wide;
-/// ends in a line feed. Empty where the plan has no numbered week.
+/// A table, a row for all lanes that swim alike and for swimmers whose share is another, turned on its
+/// side where it is too wide; ends in a line feed. Empty where the plan has no numbered week.
 [[nodiscard]] std::string ramp_text(plan::Plan const& plan, Paint const& paint, std::size_t width,
                                     bool ascii);
 
-/// "750 m is swum on Tue 4 May, 12 days before the race"; empty where not every lane swims it before race
-/// day.
+/// "750 m is swum on Tue 4 May, 12 days before the race"; empty where not every lane and swimmer swims
+/// it before race day.
 [[nodiscard]] std::string race_rep_sentence(plan::Plan const& plan, bool ascii);
 
-/// "150 m short of the race" for the lane that lacks most; empty without a race or when all swim it.
+/// "150 m short of the race" for the lane or swimmer that lacks most; empty without a race or when all swim
+/// it.
 [[nodiscard]] std::string shortfall(plan::Plan const& plan, bool ascii);
 
 } // namespace lengthwise::report

@@ -75,6 +75,24 @@ TEST_CASE("race-rep: every lane, and a swimmer's share") {
     CHECK(found("race-rep", "swimmer \"Bo\" distance 74%\n" + plan).empty()); // 703 m: up to 750
 }
 
+TEST_CASE("race-rep: swimmers who swim alike are named together, lanes are not repeated") {
+    std::string const plan = race_in_week(1) + pool + weeks({{"600 crawl"}});
+    CHECK(found("race-rep", "swimmer \"Ann\" distance 80%\nswimmer \"Bo\" distance 80%\n" + plan) ==
+          Found{"3: error: longest rep is 600 m, the race is 750 m",
+                "3: error: longest rep of Ann and Bo is 500 m, the race is 750 m"});
+    CHECK(found("race-rep", "swimmer \"Ann\" distance 99%\n" + plan).size() == 1);  // 594 m: 600 too
+    CHECK(found("race-rep", "swimmer \"Ann\" distance 130%\n" + plan).size() == 1); // 780 m: up to 800
+
+    std::string const lanes = race_in_week(1) + pool +
+                              "week 1 from 2027-05-03\nsession Mon\nmain\n400\n"
+                              "lane 1: 750\nlane 2: 1000\n";
+    CHECK(found("race-rep", "swimmer \"Ann\" lane 2 distance 75%\n" + lanes).empty());
+    CHECK(found("race-rep", "swimmer \"Ann\" lane 1 distance 75%\n" + lanes) ==
+          Found{"2: error: longest rep of Ann is 600 m, the race is 750 m"});
+    CHECK(found("race-rep", "swimmer \"Ann\" lane 3\n" + lanes) ==
+          Found{"2: error: longest rep of Ann is 400 m, the race is 750 m"}); // no line for lane 3
+}
+
 TEST_CASE("race-rep: a lower limit, and none at all") {
     auto const plan = [](std::string const& setting, std::string const& line) {
         return found("race-rep", race_in_week(2) + pool + setting + weeks({{line}}));
@@ -225,4 +243,40 @@ TEST_CASE("taper: four laps a session are short whatever came before") {
 TEST_CASE("taper: without a race, or with one week only, nothing is eased") {
     CHECK(found("taper", pool + weeks({{"1000"}, {"1000"}})).empty());
     CHECK(found("taper", race_in_week(1) + pool + weeks({{"1000"}})).empty());
+}
+
+TEST_CASE("rep-step: a swimmer's share grows by its own laps") {
+    // 350 m and 450 m of the group; 88 %: 308 m (300) and 396 m (400), a third is 100
+    auto const steps = [](std::string const& share, std::string const& reps) {
+        return found("rep-step", "swimmer \"Ann\" distance " + share + "\n" + pool + reps);
+    };
+    std::string const fine = weeks({{"350"}, {"450"}});
+    CHECK(steps("100%", fine).empty());
+    CHECK(steps("88%", fine).empty());
+    CHECK(steps("77%", fine) == // 269.5 m (250), 346.5 m (350)
+          Found{"10: warning: 350 m after a longest rep of 250 m, the next step is 325 m (Ann)"});
+    // where the lane has it, it is said once
+    CHECK(steps("50%", weeks({{"300"}, {"600"}})) ==
+          Found{"10: warning: 600 m after a longest rep of 300 m, the next step is 400 m"});
+}
+
+TEST_CASE("rep-step: what a swimmer swims today is scaled too") {
+    std::string const plan = "before longest 400m\n" + pool + weeks({{"500"}});
+    CHECK(found("rep-step", plan).empty());
+    CHECK(found("rep-step", "swimmer \"Ann\" distance 50%\n" + plan).empty()); // 200, then 250
+}
+
+TEST_CASE("session-floor: for a swimmer's share as well") {
+    std::string const plan = race_in_week(3) + pool + weeks({{"950"}, {"950\n100"}, {"400"}});
+    CHECK(found("session-floor", plan).empty()); // 1050 m; 20 laps are 1000
+    CHECK(
+        found("session-floor", "swimmer \"Ann\" distance 80%\n" + plan) ==
+        Found{"2: warning: the longest session before the last week is 900 m, this race wants 1000 m (Ann)"});
+}
+
+TEST_CASE("week-growth, taper: reps of one lap, which no share makes shorter, are no growth") {
+    auto const taper = race_in_week(2) + pool + weeks({{"1000"}, {"12 x 50"}});
+    CHECK(found("taper", "swimmer \"Ann\" distance 50%\n" + taper).empty());
+    auto const growing = pool + weeks({{"600"}, {"12 x 50"}});
+    CHECK(found("week-growth", "swimmer \"Ann\" distance 50%\n" + growing).empty());
 }

@@ -63,7 +63,7 @@ std::map<std::string, Words, std::less<>> const may_include{
       "grammar/bundle.hpp", "grammar/write.hpp", "grammar/limits.hpp", "grammar/codes.hpp"}},
     {"src/calc", {"units", "plan", "calc"}},
     {"src/tailor", {"units", "plan", "calc", "tailor"}},
-    {"src/check", {"units", "plan", "calc", "check", "grammar/diagnostic.hpp"}},
+    {"src/check", {"units", "plan", "calc", "tailor", "check", "grammar/diagnostic.hpp"}},
     {"src/compose", {"units", "plan", "calc", "check", "compose"}},
     {"src/report",
      {"units", "plan", "calc", "check", "tailor", "compose", "report", "grammar/source.hpp", "grammar/diagnostic.hpp",

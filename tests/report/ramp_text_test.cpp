@@ -106,3 +106,15 @@ TEST_CASE("what is missing, for the lane that lacks most") {
     CHECK(shortfall(weeks_of(head, {"750"})).empty());
     CHECK(shortfall(weeks_of("", {"100"})).empty());
 }
+
+TEST_CASE("a swimmer whose share is another has a row, and the verdict waits for all") {
+    auto const swimmers =
+        head + "swimmer \"Ann\" distance 80%\nswimmer \"Bo\"\nswimmer \"Cy\" distance 99%\n";
+    CHECK(ramp(weeks_of(swimmers, {"600", "750"})) == "longest rep, m  before  week 1  week 2  race\n"
+                                                      "everyone else      500     600     750   750\n"
+                                                      "Ann                400     500     600   750\n");
+    CHECK(sentence(weeks_of(swimmers, {"600", "750"})).empty());
+    CHECK(shortfall(weeks_of(swimmers, {"600", "750"})) == "150 m short of the race");
+    CHECK(sentence(weeks_of(swimmers, {"750", "950"})) ==
+          "750 m is swum on Tue 11 May, 5 days before the race");
+}
