@@ -11,6 +11,14 @@ constexpr plan::Index first_of(plan::Index a, plan::Index b) {
     return a == plan::no_index ? b : a;
 }
 
+/// What a lane swims of a session: its lines and all pauses, or its `if time` lines alone.
+constexpr auto swum_in(int lane, bool optional) {
+    return [lane, optional](plan::Item const& item) {
+        return item.kind == plan::Item::Kind::pause ? !optional
+                                                    : item.optional == optional && item.swum_by(lane);
+    };
+}
+
 } // namespace
 
 std::optional<Band<Duration>> Times::total() const {
@@ -58,22 +66,22 @@ std::vector<Clock::Line> const& Clock::lines_of(plan::Index session, PacingId pa
     return lines_.lines;
 }
 
-/// Calls `take(line, until_next, is_last)` for the lines that a lane swims: `until_next` is the time
-/// from a line's first start to that of the next line, or to the last swim's end. Pauses between two lines
-/// take the place of the first one's gap; before all and behind all they count nothing.
-template <typename Take>
-void Clock::in_order(std::vector<Line> const& lines, int lane, bool optional, Take take) {
+/// Calls `take(line, until_next, is_last)` for the lines that are chosen: `until_next` is the time from a
+/// line's first start to that of the next line, or to the last swim's end. Chosen pauses between two
+/// lines take the place of the first one's gap; before all and behind all they count nothing.
+template <typename Chosen, typename Take>
+void Clock::in_order(std::vector<Line> const& lines, Chosen chosen, Take take) {
     Line const* before = nullptr;
     bool paused = false;
     Duration pause;
     for (auto const& line : lines) {
         auto const& item = plan_.items[line.item];
-        if (item.kind == plan::Item::Kind::pause) {
-            paused = !optional;
-            pause += item.duration();
+        if (!chosen(item)) {
             continue;
         }
-        if (item.optional != optional || !item.swum_by(lane)) {
+        if (item.kind == plan::Item::Kind::pause) {
+            paused = true;
+            pause += item.duration();
             continue;
         }
         if (before != nullptr) {
@@ -93,12 +101,14 @@ std::vector<SectionTimes> Clock::sections(plan::Index session, int lane) {
     auto const& lines = lines_of(session, paces_.of(plan_.sessions[session], lane));
     std::vector<SectionTimes> sections(run.count);
     for (auto const optional : {false, true}) {
-        in_order(lines, lane, optional, [&](Line const& line, Band<Duration> const& until_next, bool) {
-            auto& section = sections[line.section - run.first];
-            auto const& stretch = line.stretch;
-            (optional ? section.if_time : section.swum)
-                .add({until_next, stretch.swimming, stretch.estimated, stretch.untimed, stretch.unmeasured});
-        });
+        in_order(lines, swum_in(lane, optional),
+                 [&](Line const& line, Band<Duration> const& until_next, bool) {
+                     auto& section = sections[line.section - run.first];
+                     auto const& stretch = line.stretch;
+                     (optional ? section.if_time : section.swum)
+                         .add({until_next, stretch.swimming, stretch.estimated, stretch.untimed,
+                               stretch.unmeasured});
+                 });
     }
     return sections;
 }
@@ -127,11 +137,12 @@ Times Clock::whole_plan(int lane) {
     return all;
 }
 
-std::vector<LineTimes> Clock::lines(plan::Index session, int lane) {
+template <typename Chosen>
+std::vector<LineTimes> Clock::lines_chosen(plan::Index session, int lane, Chosen chosen) {
     std::vector<LineTimes> result;
     std::optional<Band<Duration>> clock{Band<Duration>{}};
     auto const& lines = lines_of(session, paces_.of(plan_.sessions[session], lane));
-    in_order(lines, lane, false, [&](Line const& line, Band<Duration> const& until_next, bool is_last) {
+    in_order(lines, chosen, [&](Line const& line, Band<Duration> const& until_next, bool is_last) {
         LineTimes times{line.item, line.section, clock, std::nullopt, std::nullopt};
         if (line.stretch.untimed != plan::no_index) {
             clock.reset();
@@ -144,6 +155,17 @@ std::vector<LineTimes> Clock::lines(plan::Index session, int lane) {
         result.push_back(times);
     });
     return result;
+}
+
+std::vector<LineTimes> Clock::lines(plan::Index session, int lane) {
+    return lines_chosen(session, lane, swum_in(lane, false));
+}
+
+std::vector<LineTimes> Clock::lines(plan::Index session, int lane,
+                                    std::function<bool(plan::Index)> const& stays) {
+    return lines_chosen(session, lane, [&](plan::Item const& item) {
+        return item.swum_by(lane) && stays(static_cast<plan::Index>(&item - plan_.items.data()));
+    });
 }
 
 RepTime Clock::rep(plan::Index session, int lane, plan::Index terms, std::int64_t amount, bool timed) {

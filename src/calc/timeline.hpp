@@ -7,6 +7,7 @@
 #include "units/duration.hpp"
 #include "units/range.hpp"
 
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -72,6 +73,11 @@ class Clock {
     /// The lines that a lane swims, in their order; `if time` lines are not among them.
     [[nodiscard]] std::vector<LineTimes> lines(plan::Index session, int lane);
 
+    /// The same where the session holds no lines and pauses but those for which `stays`, asked with their
+    /// index of Plan::items, is true. `if time` lines that stay are swum like any other.
+    [[nodiscard]] std::vector<LineTimes> lines(plan::Index session, int lane,
+                                               std::function<bool(plan::Index)> const& stays);
+
     /// One rep of the session in a lane: `amount` in Distance units, or milliseconds if `timed`, swum
     /// with Plan::terms[terms].
     [[nodiscard]] RepTime rep(plan::Index session, int lane, plan::Index terms, std::int64_t amount,
@@ -101,8 +107,10 @@ class Clock {
     };
 
     [[nodiscard]] std::vector<Line> const& lines_of(plan::Index session, PacingId pacing);
-    template <typename Take>
-    void in_order(std::vector<Line> const& lines, int lane, bool optional, Take take);
+    template <typename Chosen, typename Take>
+    void in_order(std::vector<Line> const& lines, Chosen chosen, Take take);
+    template <typename Chosen>
+    [[nodiscard]] std::vector<LineTimes> lines_chosen(plan::Index session, int lane, Chosen chosen);
 
     plan::Plan const& plan_;
     Paces paces_;

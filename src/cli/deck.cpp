@@ -3,6 +3,8 @@
 #include "report/choose.hpp"
 #include "report/choose_swimmer.hpp"
 #include "report/deck_text.hpp"
+#include "report/late_text.hpp"
+#include "tailor/late.hpp"
 #include "tailor/pool.hpp"
 #include "tailor/swimmer.hpp"
 
@@ -24,6 +26,34 @@ report::Deck view(plan::Plan const& plan, report::DeckOptions shown, Deck const&
     }
     auto const tailored = tailor::fit(plan, shown.session, {.pool = options.pool});
     return report::deck_view(plan, shown, tailored);
+}
+
+/// A session that runs late: what to swim of it.
+int late(plan::Plan const& plan, tailor::LateWish const& wish, bool moved, Console& console) {
+    auto const late = tailor::late(plan, wish);
+    if (late.problem != tailor::Late::Problem::none) {
+        console.say(report::late_problem(plan, wish, late, console.ascii));
+        return late.problem == tailor::Late::Problem::no_pace ? has_errors : misused;
+    }
+    report::LateStyle const style{.width = console.width, .ascii = console.ascii, .moved = moved};
+    console.out.write(report::late_text(plan, wish, late, style, console.out_paint));
+    return fine;
+}
+
+/// The same, perhaps in another pool or for one swimmer.
+int late(plan::Plan const& plan, plan::Index session, Deck const& options, report::PickedSwimmer const& who,
+         Console& console) {
+    tailor::LateWish wish{.session = session,
+                          .after = static_cast<int>(options.after.value_or(0)),
+                          .left = *options.left,
+                          .lane = who.lane};
+    if (!options.pool && !who.index) {
+        return late(plan, wish, false, console);
+    }
+    auto const tailored = who.index ? tailor::fit(plan, session, *who.index, options.pool)
+                                    : tailor::fit(plan, session, {.pool = options.pool});
+    wish.session = 0;
+    return late(tailored.plan, wish, options.pool.has_value(), console);
 }
 
 } // namespace
@@ -50,6 +80,9 @@ int deck(Deck const& options, Files& files, Console& console) {
     if (!who.found() || !picked.found()) {
         console.say(who.found() ? picked.problem : who.problem);
         return misused;
+    }
+    if (options.left) {
+        return late(loaded->plan(), picked.scope.index, options, who, console);
     }
     report::DeckOptions const shown{
         .session = picked.scope.index, .lane = who.lane, .ascii = console.ascii, .start = options.start};

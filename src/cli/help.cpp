@@ -50,6 +50,7 @@ constexpr std::string_view deck =
   --lane N  --swimmer "NAME"       one lane, or one swimmer
   --pool 25yd                      elsewhere, * = changed
   --start 07:00                    when it begins
+  --left 20min  --after ROW        late: what still fits
 
   -o FILE  --force                 into a file; over an old one
   --color auto|always|never  --ascii  --width N

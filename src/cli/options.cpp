@@ -18,6 +18,8 @@ namespace {
 
 using Words = std::vector<std::string>;
 
+constexpr std::uint32_t most_rows = 999'999'999;
+
 void add_wish(Reader& reader, report::Wish& wish) {
     reader.value("--week", "a week's number, 1 to 999", [&wish](std::string const& text) {
         wish.week = number(text, 1, limits::weeks);
@@ -69,6 +71,14 @@ void add(Reader& reader, Deck& deck) {
     reader.value("--start", "a time of day, 07:00", [&deck](std::string const& text) {
         deck.start = time_of_day(text);
         return deck.start.has_value();
+    });
+    reader.value("--left", "a time, 20min, 90s or 1:30", [&deck](std::string const& text) {
+        deck.left = time_left(text);
+        return deck.left.has_value();
+    });
+    reader.value("--after", "a row's number, as deck shows it", [&deck](std::string const& text) {
+        deck.after = number(text, 1, most_rows);
+        return deck.after.has_value();
     });
     add_look(reader, deck.look);
     add_target(reader, deck.target);
@@ -141,6 +151,12 @@ Options read_deck(Words const& arguments) {
     auto const* const deck = std::get_if<Deck>(&options);
     if (deck != nullptr && deck->files.size() > 1) {
         return Misuse{"deck takes one file"};
+    }
+    if (deck != nullptr && deck->after && !deck->left) {
+        return Misuse{fmt::format("how much time is left after row {}? add --left 20min", *deck->after)};
+    }
+    if (deck != nullptr && deck->left && deck->start) {
+        return Misuse{"--start or --left: what is left counts from now"};
     }
     return options;
 }

@@ -5,6 +5,7 @@
 #include "report/choose.hpp"
 #include "units/date.hpp"
 #include "units/distance.hpp"
+#include "units/duration.hpp"
 #include "units/pool.hpp"
 
 #include <cstddef>
@@ -48,7 +49,9 @@ struct Deck {
     report::Wish wish;
     std::optional<Date> today;
     std::optional<Pool> pool;
-    std::optional<TimeOfDay> start; ///< nothing: as the plan says
+    std::optional<TimeOfDay> start;     ///< nothing: as the plan says
+    std::optional<Duration> left;       ///< the session runs late: this is left
+    std::optional<std::uint32_t> after; ///< … behind this row
     Look look;
     Target target;
 };

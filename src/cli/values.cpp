@@ -90,4 +90,12 @@ std::optional<Distance> race_distance(std::string_view text) {
     });
 }
 
+std::optional<Duration> time_left(std::string_view text) {
+    return from_plan<Duration>({{"rest", text}}, [](plan::Plan const& plan) -> std::optional<Duration> {
+        auto const rest = plan.settings[plan.file_settings].rest;
+        bool const one_time = rest && rest->low == rest->high && !rest->high.zero();
+        return one_time ? std::optional{rest->high} : std::nullopt;
+    });
+}
+
 } // namespace lengthwise::cli

@@ -3,6 +3,7 @@
 #include "plan/plan.hpp"
 #include "units/date.hpp"
 #include "units/distance.hpp"
+#include "units/duration.hpp"
 #include "units/pool.hpp"
 
 #include <cstdint>
@@ -31,5 +32,8 @@ namespace lengthwise::cli {
 
 /// What stands behind `race`: "sprint", "1500m".
 [[nodiscard]] std::optional<Distance> race_distance(std::string_view text);
+
+/// A time as the notation writes it behind `rest`: "20min", "90s", "1:30". More than nothing.
+[[nodiscard]] std::optional<Duration> time_left(std::string_view text);
 
 } // namespace lengthwise::cli

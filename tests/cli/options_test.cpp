@@ -146,3 +146,22 @@ TEST_CASE("a pool is what the notation says it is") {
         CHECK_FALSE(pool(text).has_value());
     }
 }
+
+TEST_CASE("a time that is left is one time with a unit") {
+    CHECK(time_left("20min") == Duration::minutes(20));
+    CHECK(time_left("20 min") == Duration::minutes(20));
+    CHECK(time_left("90s") == Duration::seconds(90));
+    CHECK(time_left("1:30") == Duration::seconds(90));
+    CHECK(time_left("1:02:03") == Duration::seconds(3723));
+    for (auto const* text : {"", "20", "20-40s", "0s", "-1min", "as needed", "25h", "1:30\nplan \"x\""}) {
+        INFO(text);
+        CHECK_FALSE(time_left(text).has_value());
+    }
+}
+
+TEST_CASE("a row without the time that is left is asked about") {
+    CHECK(problem({"deck", "plan.swim", "--after", "3"}) ==
+          "how much time is left after row 3? add --left 20min");
+    CHECK(problem({"deck", "plan.swim", "--left", "20min", "--after", "0"}) ==
+          "--after takes a row's number, as deck shows it, not \"0\"");
+}
