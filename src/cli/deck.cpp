@@ -1,3 +1,4 @@
+#include "calc/lane.hpp"
 #include "cli/commands.hpp"
 #include "cli/plans.hpp"
 #include "report/choose.hpp"
@@ -56,6 +57,13 @@ int late(plan::Plan const& plan, plan::Index session, Deck const& options, repor
     return late(tailored.plan, wish, options.pool.has_value(), console);
 }
 
+/// Asked for by either of its options.
+std::optional<report::DeckQueue> queue(Deck const& options) {
+    return options.gap || options.swimmers
+               ? std::optional{report::DeckQueue{options.gap.value_or(calc::usual_gap), options.swimmers}}
+               : std::nullopt;
+}
+
 } // namespace
 
 int deck(Deck const& options, Files& files, Console& console) {
@@ -84,8 +92,11 @@ int deck(Deck const& options, Files& files, Console& console) {
     if (options.left) {
         return late(loaded->plan(), picked.scope.index, options, who, console);
     }
-    report::DeckOptions const shown{
-        .session = picked.scope.index, .lane = who.lane, .ascii = console.ascii, .start = options.start};
+    report::DeckOptions const shown{.session = picked.scope.index,
+                                    .lane = who.lane,
+                                    .ascii = console.ascii,
+                                    .start = options.start,
+                                    .queue = queue(options)};
     console.out.write(report::deck_text(view(loaded->plan(), shown, options, who.index),
                                         {.width = console.width, .ascii = console.ascii}, console.out_paint));
     say_warnings(*loaded, picked.scope, console);

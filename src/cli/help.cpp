@@ -51,6 +51,7 @@ constexpr std::string_view deck =
   --pool 25yd                      elsewhere, * = changed
   --start 07:00                    when it begins
   --left 20min  --after ROW        late: what still fits
+  --gap 5s  --swimmers 4           one behind the other
 
   -o FILE  --force                 into a file; over an old one
   --color auto|always|never  --ascii  --width N

@@ -73,12 +73,21 @@ void add(Reader& reader, Deck& deck) {
         return deck.start.has_value();
     });
     reader.value("--left", "a time, 20min, 90s or 1:30", [&deck](std::string const& text) {
-        deck.left = time_left(text);
+        deck.left = duration(text);
         return deck.left.has_value();
     });
     reader.value("--after", "a row's number, as deck shows it", [&deck](std::string const& text) {
         deck.after = number(text, 1, most_rows);
         return deck.after.has_value();
+    });
+    reader.value("--gap", "seconds, 1s to 60s", [&deck](std::string const& text) {
+        deck.gap = duration(text);
+        return deck.gap && *deck.gap >= Duration::seconds(1) && *deck.gap <= Duration::minutes(1);
+    });
+    reader.value("--swimmers", "how many in a lane, 2 to 20", [&deck](std::string const& text) {
+        auto const swimmers = number(text, 2, 20);
+        deck.swimmers = swimmers ? std::optional{static_cast<int>(*swimmers)} : std::nullopt;
+        return swimmers.has_value();
     });
     add_look(reader, deck.look);
     add_target(reader, deck.target);

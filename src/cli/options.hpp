@@ -52,6 +52,8 @@ struct Deck {
     std::optional<TimeOfDay> start;     ///< nothing: as the plan says
     std::optional<Duration> left;       ///< the session runs late: this is left
     std::optional<std::uint32_t> after; ///< … behind this row
+    std::optional<Duration> gap;        ///< between two who leave one after the other in a lane
+    std::optional<int> swimmers;        ///< in a lane
     Look look;
     Target target;
 };

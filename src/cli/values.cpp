@@ -90,7 +90,7 @@ std::optional<Distance> race_distance(std::string_view text) {
     });
 }
 
-std::optional<Duration> time_left(std::string_view text) {
+std::optional<Duration> duration(std::string_view text) {
     return from_plan<Duration>({{"rest", text}}, [](plan::Plan const& plan) -> std::optional<Duration> {
         auto const rest = plan.settings[plan.file_settings].rest;
         bool const one_time = rest && rest->low == rest->high && !rest->high.zero();

@@ -34,6 +34,6 @@ namespace lengthwise::cli {
 [[nodiscard]] std::optional<Distance> race_distance(std::string_view text);
 
 /// A time as the notation writes it behind `rest`: "20min", "90s", "1:30". More than nothing.
-[[nodiscard]] std::optional<Duration> time_left(std::string_view text);
+[[nodiscard]] std::optional<Duration> duration(std::string_view text);
 
 } // namespace lengthwise::cli

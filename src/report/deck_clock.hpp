@@ -20,6 +20,8 @@ class DeckTimer {
     /// When an item leaves, by lane; nothing where it is unknown or not among the lane's lines.
     [[nodiscard]] std::vector<std::optional<Duration>> starts(plan::Index item) const;
 
+    [[nodiscard]] calc::Clock& clock() { return clock_; }
+
   private:
     [[nodiscard]] int timed_as(int lane);
     [[nodiscard]] DeckPace pace(int lane);

@@ -50,7 +50,10 @@ class BlockMaker {
         line.number = row.number > 0 ? std::to_string(row.number) : "";
         line.changed = row.changed;
         line.set = (lanes_.size() > 1 ? row.lanes : "") + row.set;
-        line.below = row.hand;
+        line.below = row.queue;
+        if (!row.hand.empty()) {
+            line.below.insert(line.below.begin(), row.hand);
+        }
         line.swum = row.swims();
         if (deck_.pool.has_length() && row.swims()) {
             line.rep = row.rep;

@@ -124,6 +124,7 @@ class DeckWriter {
         if (deck_.pool.kind == Pool::Kind::unsaid) {
             notes.push_back("no pool is named, so no lengths");
         }
+        notes.insert(notes.end(), deck_.queue.begin(), deck_.queue.end());
         if (has_hand()) {
             notes.push_back("hand: the pace clock at each start, the set begun at 00");
         }
@@ -208,7 +209,9 @@ class DeckWriter {
     }
 
     [[nodiscard]] std::string of_old_pool(Pool const& pool) const {
-        return pool.has_length() && pool != deck_.pool ? " for " + spell::distance(pool.length, pool.unit, style_.ascii) : "";
+        return pool.has_length() && pool != deck_.pool
+                   ? " for " + spell::distance(pool.length, pool.unit, style_.ascii)
+                   : "";
     }
 
     Deck const& deck_;

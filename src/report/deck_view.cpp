@@ -6,6 +6,7 @@
 #include "report/choose_swimmer.hpp"
 #include "report/deck_clock.hpp"
 #include "report/deck_hand.hpp"
+#include "report/deck_queue.hpp"
 #include "report/line_speller.hpp"
 #include "report/rep_lengths.hpp"
 #include "report/session_title.hpp"
@@ -48,8 +49,8 @@ class DeckMaker {
           plan_(tailored != nullptr ? tailored->plan : whole),
           session_(tailored != nullptr ? tailored->session() : written_), options_(options),
           tailored_(tailored), reckoner_(plan_), speller_(plan_, session_),
-          written_speller_(whole_, written_), kit_(plan_),
-          timer_(plan_, tailored != nullptr ? 0 : options.session) {}
+          written_speller_(whole_, written_), kit_(plan_), index_(tailored != nullptr ? 0 : options.session),
+          timer_(plan_, index_) {}
 
     Deck make() {
         deck_.pool = plan_.pool_of(session_);
@@ -65,6 +66,9 @@ class DeckMaker {
             section(plan_.sections[i]);
         }
         kit();
+        if (queue_) {
+            deck_.queue = queue_->foot();
+        }
         return std::move(deck_);
     }
 
@@ -111,6 +115,10 @@ class DeckMaker {
             lanes.push_back(lane.lane);
         }
         deck_.clock = timer_.read(lanes, options_.start);
+        if (options_.queue) {
+            queue_.emplace(plan_, index_, timer_.clock(), *options_.queue, options_.ascii);
+            queue_->find(deck_.clock);
+        }
     }
 
     void section(plan::Section const& section) {
@@ -150,9 +158,7 @@ class DeckMaker {
         if (item.is_swum()) {
             figures(row, item);
             row.start = timer_.starts(index);
-            if (auto hand = hand_text(plan_, item, options_.ascii); !hand.empty()) {
-                row.hand.push_back(std::move(hand));
-            }
+            below(row, index);
             compare(row, index);
             kit_.add(item);
         } else if (item.kind == Item::Kind::pause) {
@@ -160,6 +166,15 @@ class DeckMaker {
         }
         row.so_far = so_far_;
         deck_.sections.back().rows.push_back(std::move(row));
+    }
+
+    void below(DeckRow& row, Index index) {
+        if (queue_) {
+            row.queue = queue_->below(index);
+        }
+        if (!queue_ || queue_->empty()) {
+            row.hand = hand_text(plan_, plan_.items[index], options_.ascii);
+        }
     }
 
     void figures(DeckRow& row, Item const& item) {
@@ -206,7 +221,9 @@ class DeckMaker {
     LineSpeller speller_;
     LineSpeller written_speller_;
     calc::KitReader kit_;
+    Index index_; ///< of the session in plan_
     DeckTimer timer_;
+    std::optional<QueueReader> queue_;
     Deck deck_;
     int number_ = 0;
     std::vector<Distance> so_far_; ///< by lane

@@ -18,6 +18,12 @@
 /// is laid out. Texts are safe to print.
 namespace lengthwise::report {
 
+/// One behind the other in a lane: asked for.
+struct DeckQueue {
+    Duration gap{};                ///< between two who leave
+    std::optional<int> swimmers{}; ///< that many at the lane's pace; nothing: those the plan names
+};
+
 struct DeckOptions {
     plan::Index session = 0;   ///< of Plan::sessions, from pick_session
     std::optional<int> lane{}; ///< that one alone; nothing: every lane of the session
@@ -25,6 +31,7 @@ struct DeckOptions {
     plan::Swimmer const* swimmer = nullptr; ///< whose session it is, as the file names him
     plan::Plan const* swum = nullptr; ///< what he has swum before (tailor::swum_by); nothing: the plan itself
     std::optional<TimeOfDay> start{}; ///< it begins then, whatever the plan says
+    std::optional<DeckQueue> queue{};
 };
 
 /// One line of the session.
@@ -45,7 +52,8 @@ struct DeckRow {
     std::vector<Distance> so_far{}; ///< by place in Deck::lanes: what that lane has swum behind this row
     std::vector<std::optional<Duration>> start{}; ///< by place in Deck::lanes, counted from the session's
                                                   ///< first start; nothing: unknown, or not swum by that lane
-    std::vector<std::string> hand{};              ///< what the pace clock shows at each start: "hand 00 30"
+    std::string hand{};                           ///< what the pace clock shows at each start: "hand 00 30"
+    std::vector<std::string> queue{};             ///< who leaves when and who meets whom, one below the other
     std::string lanes{}; ///< "lane 1: " of an `if time` line, which stands in no lane's column
     std::string set{};   ///< as it is spelled, `if time:` in front
 
@@ -110,6 +118,7 @@ struct Deck {
     std::vector<DeckSection> sections{};
     std::optional<Range<Duration>> rest{}; ///< for lines that have none
     DeckClock clock{};
+    std::vector<std::string> queue{}; ///< what rows say of swimmers one behind the other, explained
     std::optional<DeckMove> move{};
 };
 

@@ -148,14 +148,14 @@ TEST_CASE("a pool is what the notation says it is") {
 }
 
 TEST_CASE("a time that is left is one time with a unit") {
-    CHECK(time_left("20min") == Duration::minutes(20));
-    CHECK(time_left("20 min") == Duration::minutes(20));
-    CHECK(time_left("90s") == Duration::seconds(90));
-    CHECK(time_left("1:30") == Duration::seconds(90));
-    CHECK(time_left("1:02:03") == Duration::seconds(3723));
+    CHECK(duration("20min") == Duration::minutes(20));
+    CHECK(duration("20 min") == Duration::minutes(20));
+    CHECK(duration("90s") == Duration::seconds(90));
+    CHECK(duration("1:30") == Duration::seconds(90));
+    CHECK(duration("1:02:03") == Duration::seconds(3723));
     for (auto const* text : {"", "20", "20-40s", "0s", "-1min", "as needed", "25h", "1:30\nplan \"x\""}) {
         INFO(text);
-        CHECK_FALSE(time_left(text).has_value());
+        CHECK_FALSE(duration(text).has_value());
     }
 }
 
