@@ -1,6 +1,7 @@
 #include "check/rules.hpp"
 
 #include "calc/totals.hpp"
+#include "check/lapping.hpp"
 #include "plan/plan.hpp"
 
 #include <fmt/core.h>
@@ -110,6 +111,7 @@ void judge(Inquiry& inquiry) {
     if (!inquiry.plan.sessions.empty() && !inquiry.waived()) {
         judge_swimmers(inquiry, named);
     }
+    judge_lapping(inquiry);
 }
 
 } // namespace
@@ -117,16 +119,19 @@ void judge(Inquiry& inquiry) {
 Rule const lanes{
     .name = "lanes",
     .severity = Severity::warning,
-    .measures = "every lane has its line",
+    .measures = "each lane has its line, nobody is lapped",
     .limit = "",
     .meaning = "Lane lines one under the other stand for each other, and every lane of the session has one "
                "among them. A lane with two swims both: a note, unless one is \"if time\". A swimmer's lane "
-               "is one that a session names.",
-    .why = "a lane without a line hangs at the wall while the others swim.",
+               "is one that a session names. Where a lane has two swimmers with a threshold, the fastest, "
+               "away first, laps nobody 5 s apart within a rep.",
+    .why = "a lane without a line hangs at the wall while the others swim, and who is lapped in a long rep "
+           "stops or swims in the other's wash.",
     .source = practice,
     .good = "lane 1: 6 x 100 crawl\nlane 2: 5 x 100 crawl",
     .bad = "lane 1: 6 x 100 crawl     in a session that has lane 2",
-    .mend = "write the missing lane's line, or one for both: lane 1-2: 4 x 50",
+    .mend = "write the missing lane's line, or one for both: lane 1-2: 4 x 50; where someone is lapped, "
+            "passing at the wall, another lane or a shorter rep",
     .judge = judge,
 };
 

@@ -164,7 +164,7 @@ void QueueReader::add_away(std::vector<std::string>& texts, Queue const& queue, 
 }
 
 /// In the line's longest rep.
-void QueueReader::add_meetings(std::vector<std::string>& texts, Queue const& queue, plan::Index line) const {
+void QueueReader::add_meetings(std::vector<std::string>& texts, Queue const& queue, plan::Index line) {
     auto const& pool = plan_.pool_of(plan_.sessions[session_]);
     auto const reps = calc::lane_reps_of_line(plan_, line);
     auto const longest = std::ranges::max_element(reps, {}, &calc::LaneRep::distance);
@@ -197,6 +197,7 @@ void QueueReader::add_meetings(std::vector<std::string>& texts, Queue const& que
     }
     auto const shown = std::min(met.size(), most_meetings);
     texts.insert(texts.end(), met.begin(), met.begin() + static_cast<std::ptrdiff_t>(shown));
+    meetings_ = meetings_ || !met.empty();
     if (met.size() > shown) {
         texts.push_back(fmt::format("and {} more so", met.size() - shown));
     }
@@ -244,6 +245,9 @@ std::vector<std::string> QueueReader::foot() const {
     }
     if (hands_) {
         notes.push_back("behind each: the pace clock at each start, the first away at 00");
+    }
+    if (meetings_) {
+        notes.push_back("laps at: what the faster has swum of the longest rep by then, both at an even pace");
     }
     return notes;
 }

@@ -41,7 +41,7 @@ class QueueReader {
     [[nodiscard]] std::string label(Queue const& queue, int place) const;
     void add_hands(std::vector<std::string>& texts, Queue const& queue, plan::Item const& item);
     void add_away(std::vector<std::string>& texts, Queue const& queue, plan::Index line);
-    void add_meetings(std::vector<std::string>& texts, Queue const& queue, plan::Index line) const;
+    void add_meetings(std::vector<std::string>& texts, Queue const& queue, plan::Index line);
     [[nodiscard]] std::optional<calc::LaneSwim> first_swim(Queue const& queue, calc::LaneRep const& rep);
     [[nodiscard]] std::string who(Queue const& queue) const;
 
@@ -51,7 +51,8 @@ class QueueReader {
     DeckQueue asked_;
     bool ascii_;
     std::vector<Queue> queues_;
-    bool hands_ = false; ///< a line said them
+    bool hands_ = false;    ///< a line said them
+    bool meetings_ = false; ///< a line said that somebody is lapped or caught
     bool all_away_ = true;
     bool judged_ = false; ///< a line was reckoned
 };

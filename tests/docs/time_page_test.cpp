@@ -1,5 +1,7 @@
 #include "calc/factors.hpp"
 #include "calc/fits.hpp"
+#include "calc/lane.hpp"
+#include "calc/lane_hand.hpp"
 #include "calc/timeline.hpp"
 #include "support/plan_text.hpp"
 #include "support/read_plan.hpp"
@@ -114,6 +116,16 @@ Row percents(Band<calc::Exact> const& band) {
     return {percent(band.low), percent(band.expected), percent(band.high)};
 }
 
+Duration seconds(std::string const& text) {
+    return Duration::seconds(std::stoll(text));
+}
+
+/// 700 m at "1:40" for 100 m.
+calc::LaneSwim swim(std::string const& pace) {
+    auto const clock = std::stoll(pace) * 60 + std::stoll(pace.substr(pace.find(':') + 1));
+    return {calc::Exact{clock * 1000, Distance::metres(100).units()}, Distance::metres(700)};
+}
+
 Row columns(Row const& row, std::size_t first) {
     return {row.begin() + static_cast<std::ptrdiff_t>(first),
             row.begin() + static_cast<std::ptrdiff_t>(first) + 3};
@@ -215,6 +227,52 @@ TEST_CASE("docs/time.md says at which threshold its sessions fit") {
         auto const& plan = read.plan();
         auto const pace = calc::slowest_fitting(plan, 0, *plan.sessions.front().slot);
         CHECK(row[2] == (pace ? spell::clock(*pace) : "-"));
+    }
+}
+
+TEST_CASE("docs/time.md reads the hand as the program does") {
+    for (auto const& row : table("| set | away | the hand at each start |")) {
+        INFO(row[0]);
+        auto const read = support::read_plan(support::session_with(row[0]));
+        REQUIRE(read.error() == "");
+        auto const& plan = read.plan();
+        auto const set = calc::send_offs_of(plan, plan.items[plan.sections.front().body]);
+        REQUIRE(set);
+        auto const hand = calc::hand_at_starts(calc::steps_of(plan, *set), set->starts, seconds(row[1]));
+        REQUIRE(hand);
+        std::string marks;
+        for (int const mark : hand->marks) {
+            marks += fmt::format("{}{:02}", marks.empty() ? "" : " ", mark);
+        }
+        CHECK(row[2] == marks);
+    }
+}
+
+TEST_CASE("docs/time.md says who gets away as the program does") {
+    auto const head = "| swimmers | apart | pace for 100 m | they need | the first is back after |";
+    for (auto const& row : table(head)) {
+        CHECK(row[3] == spell::clock(seconds(row[1]) * std::stoll(row[0])));
+        CHECK(row[4] == spell::clock(calc::lap_time(swim(row[2]).pace, Distance::metres(25))));
+    }
+}
+
+TEST_CASE("docs/time.md says who meets whom as the program does") {
+    auto const metres = [](calc::Exact const& at) {
+        auto const text = fmt::format("{:.1f}", at.approximate() / Distance::per_metre);
+        return text.substr(0, text.find(".0"));
+    };
+    for (auto const& row : table("| away first | away second | apart | they meet |")) {
+        auto const first = swim(row[0]);
+        auto const second = swim(row[1]);
+        std::string met;
+        if (auto const laps = calc::laps(first, second, seconds(row[2]), Distance::metres(25))) {
+            for (std::int64_t i = 0; i < laps->times; ++i) {
+                met += (i == 0 ? "the first laps at " : ", ") + metres(laps->at(i));
+            }
+        } else if (auto const caught = calc::caught_after(first, second, seconds(row[2]))) {
+            met = "the second catches after " + metres(*caught);
+        }
+        CHECK(row[3] == (met.empty() ? "nowhere" : met + " m"));
     }
 }
 
