@@ -71,7 +71,7 @@ Rule const rep_step{
     .meaning =
         "From week to week the longest rep grows by at most one lap, there and back (one length in pools "
         "of 40 m or more), or by this share of the longest so far, whichever is more. It counts from "
-        "\"before\", where the file has it.",
+        "\"before\", where the file has it. Judged for each lane, and for each swimmer's share.",
     .why = "a step that is too long ends at the wall, and with it the belief in the next one. A bare "
            "percentage would get stuck below a length.",
     .source =

@@ -23,21 +23,23 @@ int lane_of(plan::Swimmer const& swimmer, std::vector<int> const& lanes) {
 
 std::vector<Sharers> sharers(plan::Plan const& plan) {
     auto const lanes = lanes_to_judge(plan);
-    std::map<std::pair<std::uint32_t, int>, Sharers> found;
+    std::vector<Sharers> result;
+    std::map<std::pair<std::uint32_t, int>, std::size_t> places; // by share and lane
+    std::map<std::uint32_t, std::size_t> first;                  // of a share: who has it first
     for (auto const& swimmer : plan.swimmers) {
         auto const lane = lane_of(swimmer, lanes);
         auto const percent = swimmer.share.value_or(whole);
-        if (percent != whole || !std::ranges::binary_search(lanes, lane)) {
-            auto& alike = found[{percent, lane}];
-            alike.lane = lane;
-            alike.percent = percent;
-            alike.swimmers.push_back(&swimmer);
+        if (percent == whole && std::ranges::binary_search(lanes, lane)) {
+            continue;
         }
+        auto const [place, is_new] = places.try_emplace({percent, lane}, result.size());
+        if (is_new) {
+            first.try_emplace(percent, result.size());
+            result.push_back({lane, percent, {}});
+        }
+        result[place->second].swimmers.push_back(&swimmer);
     }
-    std::vector<Sharers> result;
-    for (auto& [key, alike] : found) {
-        result.push_back(std::move(alike));
-    }
+    std::ranges::stable_sort(result, {}, [&](Sharers const& some) { return first[some.percent]; });
     return result;
 }
 

@@ -59,7 +59,8 @@ Rule const week_growth{
     .measures = "how fast the week grows",
     .limit = "10%",
     .meaning = "A week's metres grow by at most one lap a session, or by this share over the highest week so "
-               "far, whichever is more. It counts from \"before ... week\", where the file has it.",
+               "far, whichever is more. It counts from \"before ... week\", where the file has it. "
+               "Judged for each lane.",
     .why = "a coach's choice, not proven: ten percent comes from running, and there it spared no injuries.",
     .source = "common practice; against its proof: Buist et al. 2008, Am J Sports Med 36:33-39 (532 novice "
               "runners, 20.8 % and 20.3 % injured); no study in swimmers found",

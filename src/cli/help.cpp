@@ -28,7 +28,7 @@ constexpr std::string_view tally =
 
   --week N  --session DAY|"NAME"   what of it
   --lane N  --swimmer "NAME"       one lane, or one swimmer
-  --by stroke|mode|effort|gear|section
+  --by stroke|mode|effort|gear|section|swimmer
                                    how much of each
   --format json                    for programs
 

@@ -48,9 +48,10 @@ void add_format(Reader& reader, Format& format) {
 void add(Reader& reader, Tally& tally) {
     reader.files(tally.files);
     add_wish(reader, tally.wish);
-    reader.value("--by", "stroke, mode, effort, gear or section", [&tally](std::string const& text) {
+    reader.value("--by", "stroke, mode, effort, gear, section or swimmer", [&tally](std::string const& text) {
         tally.by = calc::find_by(text);
-        return tally.by.has_value();
+        tally.by_swimmer = text == "swimmer";
+        return tally.by.has_value() || tally.by_swimmer;
     });
     add_format(reader, tally.format);
     add_look(reader, tally.look);

@@ -39,6 +39,7 @@ struct Tally {
     std::vector<std::string> files;
     report::Wish wish;
     std::optional<calc::By> by;
+    bool by_swimmer = false; ///< the swimmers side by side, instead of `by`
     Format format = Format::text;
     Look look;
     Target target;

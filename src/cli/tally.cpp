@@ -2,6 +2,7 @@
 #include "cli/plans.hpp"
 #include "report/choose.hpp"
 #include "report/choose_swimmer.hpp"
+#include "report/swimmer_figures.hpp"
 #include "report/tally_json.hpp"
 #include "report/tally_text.hpp"
 #include "tailor/swimmer.hpp"
@@ -27,9 +28,16 @@ int tally_plan(Loaded const& loaded, Tally const& options, bool several, bool fi
         console.say(who.found() ? picked.problem : who.problem);
         return misused;
     }
-    auto const own = who.index ? std::optional{tailor::swum_by(loaded.plan(), *who.index)} : std::nullopt;
+    if (auto const nobody = report::no_swimmers(loaded.plan(), who.lane);
+        options.by_swimmer && !nobody.empty()) {
+        console.say(nobody);
+        return misused;
+    }
+    bool const one = who.index && !options.by_swimmer;
+    auto const own = one ? std::optional{tailor::swum_by(loaded.plan(), *who.index)} : std::nullopt;
     auto const& plan = own ? *own : loaded.plan();
     report::TallyOptions shown{.scope = picked.scope, .lane = who.lane, .by = options.by};
+    shown.by_swimmer = options.by_swimmer;
     shown.swimmer = who.index ? &loaded.plan().swimmers[*who.index] : nullptr;
     shown.width = console.width;
     shown.ascii = console.ascii;

@@ -3,6 +3,7 @@
 #include "calc/breakdown.hpp"
 #include "grammar/words.hpp"
 #include "report/summary.hpp"
+#include "report/swimmer_figures.hpp"
 #include "units/spell.hpp"
 
 namespace lengthwise::report {
@@ -24,7 +25,9 @@ class Writer {
         text_or_null("name", plan_.name);
         auto const whole = summary_.whole();
         tally(whole);
-        if (options_.swimmer != nullptr) {
+        if (options_.by_swimmer) {
+            by_swimmer();
+        } else if (options_.swimmer != nullptr) {
             swimmer(*options_.swimmer);
         }
         if (options_.by) {
@@ -92,6 +95,17 @@ class Writer {
         json_.key("swimmer").begin_object().key("name").string(swimmer.name).key("lane");
         swimmer.lane ? json_.integer(*swimmer.lane) : json_.null();
         json_.key("share_percent").integer(swimmer.share.value_or(100)).end_object();
+    }
+
+    void by_swimmer() {
+        json_.key("by").begin_array();
+        for (auto const& one : swimmer_figures(plan_, options_.scope, options_.lane, options_.swimmer)) {
+            json_.begin_object();
+            swimmer(*one.swimmer);
+            totals(one.figures, one.has_lengths);
+            json_.end_object();
+        }
+        json_.end_array();
     }
 
     void by(Tally const& whole) {

@@ -29,6 +29,7 @@ struct Screen {
 [[nodiscard]] std::string week_screen(Screen const& screen, plan::Index week);
 [[nodiscard]] std::string plan_screen(Screen const& screen);
 [[nodiscard]] std::string by_screen(Screen const& screen, std::string_view title);
+[[nodiscard]] std::string swimmers_screen(Screen const& screen, std::string_view title);
 
 /// "Two lanes · Thu 6 May 2027, 07:00 · pool 25 m", folded; empty parts are left out. The swimmer who was
 /// asked for stands behind the first part.

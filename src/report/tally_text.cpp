@@ -49,6 +49,9 @@ std::string tally_text(plan::Plan const& plan, TallyOptions const& options, Pain
     Summary summary{plan, scope, options.lane};
     Screen const screen{summary, options, paint};
     auto const head = options.file.empty() ? std::string{} : paint(Ink::dim, visible(options.file)) + "\n";
+    if (options.by_swimmer) {
+        return head + swimmers_screen(screen, name_of(plan, options.scope));
+    }
     return head + (options.by ? by_screen(screen, name_of(plan, scope)) : screen_of(screen, scope));
 }
 

@@ -17,7 +17,8 @@ struct TallyOptions {
     std::optional<calc::By> by{};
     std::size_t width = 60;
     bool ascii = false;
-    std::string file{}; ///< named above the totals and in JSON when several files are given; else empty
+    std::string file{};      ///< named above the totals and in JSON when several files are given; else empty
+    bool by_swimmer = false; ///< the swimmers side by side, instead of `by`; `swimmer` alone if one is set
     plan::Swimmer const* swimmer = nullptr; ///< whose plan it is (tailor/swimmer.hpp), as the file names him
 };
 

@@ -85,7 +85,7 @@ TEST_CASE("what cannot be read is said in words") {
     CHECK(problem({"tally", "--week", "2x"}) == "--week takes a week's number, 1 to 999, not \"2x\"");
     CHECK(problem({"tally", "--lane", "101"}) == "--lane takes a lane's number, 1 to 100, not \"101\"");
     CHECK(problem({"tally", "--by", "colour"}) ==
-          "--by takes stroke, mode, effort, gear or section, not \"colour\"");
+          "--by takes stroke, mode, effort, gear, section or swimmer, not \"colour\"");
     CHECK(problem({"tally", "--width", "39"}) == "--width takes columns, 40 to 400, not \"39\"");
     CHECK(problem({"deck", "--today", "2027-02-29"}) ==
           "--today takes a date, 2027-05-04, not \"2027-02-29\"");

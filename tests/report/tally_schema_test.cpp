@@ -73,6 +73,24 @@ TEST_CASE("the schema accepts what tally writes") {
     CHECK(verdicts(documents) == std::string(documents.size(), '+') + "\n");
 }
 
+TEST_CASE("the schema accepts swimmers, alone and side by side") {
+    auto const read = support::read_plan("swimmer \"Ann\" lane 2 distance 80%\nswimmer \"Bo\"\npool 25m\n"
+                                         "session\nmain\nlane 1: 200\nlane 2: 100\n");
+    REQUIRE(read.error() == "");
+    TallyOptions options;
+    options.swimmer = &read.plan().swimmers.front();
+    auto const alone = tally_json(read.plan(), options);
+    CHECK(jq(alone, ".plan.swimmer") == "{\"name\":\"Ann\",\"lane\":2,\"share_percent\":80}\n");
+    options.swimmer = nullptr;
+    options.by_swimmer = true;
+    auto const all = tally_json(read.plan(), options);
+    CHECK(jq(all, "[.plan.by[] | [.swimmer.name, .swimmer.lane, .metres]]") ==
+          "[[\"Ann\",2,100],[\"Bo\",null,200]]\n");
+    CHECK(verdicts({alone, all, jq(all, "del(.plan.by[0].swimmer)"), jq(all, "del(.plan.by[0].metres)"),
+                    jq(alone, ".plan.swimmer.lane = 0"), jq(alone, "del(.plan.swimmer.name)")}) ==
+          "++----\n");
+}
+
 TEST_CASE("the schema refuses what tally does not write") {
     auto const good = json("pool 25m\nsession\nmain\nlane 1: 100\n");
     std::vector<std::string> documents{good};
