@@ -91,13 +91,31 @@ class Ramp {
         return table;
     }
 
-    /// A row a week.
-    [[nodiscard]] Table standing() const {
+    [[nodiscard]] bool worth_showing() const {
+        return std::ranges::any_of(weeks_, [](auto const& swum) { return swum.week->number.has_value(); });
+    }
+
+    /// A row a week: as many side by side as there is room for, the others below.
+    [[nodiscard]] std::string standing(Paint const& paint, std::size_t width) const {
+        std::string text;
+        for (std::size_t first = 0; first < climbs_.size();) {
+            auto count = std::min(climbs_.size() - first, width / 8 + 1); // more need not be tried
+            while (count > 1 && standing(first, count).width() > width) {
+                --count;
+            }
+            text.append(text.empty() ? "" : "\n").append(standing(first, count).text(paint));
+            first += count;
+        }
+        return text;
+    }
+
+  private:
+    [[nodiscard]] Table standing(std::size_t first, std::size_t count) const {
         std::vector<Column> columns{{.head = title(), .figures = false}};
         std::vector<std::vector<Cell>> all;
-        for (auto const& climb : climbs_) {
-            columns.push_back({.head = who(climb)});
-            all.push_back(figures(climb));
+        for (auto i = first; i < first + count; ++i) {
+            columns.push_back({.head = who(climbs_[i])});
+            all.push_back(figures(climbs_[i]));
         }
         Table table{std::move(columns)};
         auto const heads = stops();
@@ -111,11 +129,6 @@ class Ramp {
         return table;
     }
 
-    [[nodiscard]] bool worth_showing() const {
-        return std::ranges::any_of(weeks_, [](auto const& swum) { return swum.week->number.has_value(); });
-    }
-
-  private:
     [[nodiscard]] std::string title() const {
         return fmt::format("longest rep, {}", spell::symbol(unit_of(plan_)));
     }
@@ -195,7 +208,7 @@ std::string ramp_text(plan::Plan const& plan, Paint const& paint, std::size_t wi
         return {};
     }
     auto const lying = ramp.lying();
-    return lying.width() <= width ? lying.text(paint) : ramp.standing().text(paint);
+    return lying.width() <= width ? lying.text(paint) : ramp.standing(paint, width);
 }
 
 std::string race_rep_sentence(plan::Plan const& plan, bool ascii) {

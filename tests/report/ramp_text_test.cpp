@@ -118,3 +118,19 @@ TEST_CASE("a swimmer whose share is another has a row, and the verdict waits for
     CHECK(sentence(weeks_of(swimmers, {"750", "950"})) ==
           "750 m is swum on Tue 11 May, 5 days before the race");
 }
+
+TEST_CASE("more than there is room for stand one below the other") {
+    std::string swimmers = head;
+    for (auto const* share : {"10", "20", "30", "40", "50", "60", "70", "80"}) {
+        swimmers += std::string{"swimmer \"Number "} + share + "\" distance " + share + "%\n";
+    }
+    auto const text = ramp(weeks_of(swimmers, {"600", "750"}), 43);
+    CHECK(text.starts_with("longest rep, m  everyone else  Number 10\n"
+                           "before                    500         50\n"));
+    CHECK(text.find("\n\nlongest rep, m  Number 20  Number 30\n") != std::string::npos);
+    for (std::size_t begin = 0; begin < text.size();) {
+        auto const end = text.find('\n', begin);
+        CHECK(end - begin <= 43);
+        begin = end + 1;
+    }
+}
