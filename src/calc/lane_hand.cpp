@@ -51,28 +51,43 @@ std::optional<Hand> hand_at_starts(std::vector<Duration> const& steps, std::int6
     return hand;
 }
 
-std::optional<SendOffs> send_offs_of(plan::Plan const& plan, plan::Item const& item) {
+std::optional<SendOffs> SendOffReader::of(plan::Item const& item) {
+    auto const found = find(item);
+    return found.several ? std::nullopt : found.only;
+}
+
+SendOffReader::Found SendOffReader::find(plan::Item const& item) {
     if (!item.is_swum()) {
-        return std::nullopt;
+        return {};
     }
-    if (has_send_offs(plan, item)) {
-        return SendOffs{item.terms, item.count};
+    if (has_send_offs(plan_, item)) {
+        return {SendOffs{item.terms, item.count}, false};
     }
-    if (item.is_leaf() || varies(plan, item)) {
-        return std::nullopt;
+    if (item.is_leaf()) {
+        return {};
     }
+    if (varies(plan_, item)) {
+        return {std::nullopt, true};
+    }
+    if (auto const known = shared_.find(item.body); known != shared_.end()) {
+        return known->second;
+    }
+    auto const found = find_inside(item);
+    shared_.emplace(item.body, found);
+    return found;
+}
+
+SendOffReader::Found SendOffReader::find_inside(plan::Item const& item) {
     if (item.kind == plan::Item::Kind::use) {
-        return send_offs_of(plan, plan.items[item.body]);
+        return find(plan_.items[item.body]);
     }
-    std::optional<SendOffs> only;
-    for (auto const& inner : items_from(plan, item.body)) {
-        auto const found = send_offs_of(plan, inner);
-        if (found && only) {
-            return std::nullopt;
-        }
-        only = found ? found : only;
+    Found all;
+    for (auto const& inner : items_from(plan_, item.body)) {
+        auto const found = find(inner);
+        all.several = all.several || found.several || (found.only && all.only);
+        all.only = all.only ? all.only : found.only;
     }
-    return only;
+    return all;
 }
 
 std::vector<Duration> steps_of(plan::Plan const& plan, SendOffs const& set) {

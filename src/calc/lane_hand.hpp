@@ -3,7 +3,9 @@
 #include "plan/plan.hpp"
 #include "units/duration.hpp"
 
+#include <cstdint>
 #include <optional>
+#include <unordered_map>
 #include <vector>
 
 namespace lengthwise::calc {
@@ -20,12 +22,33 @@ struct Hand {
 [[nodiscard]] std::optional<Hand> hand_at_starts(std::vector<Duration> const& steps, std::int64_t starts,
                                                  Duration begun = {});
 
-/// The set with send-offs in an item: the item itself, else the only one inside its group.
+/// A set with send-offs.
 struct SendOffs {
     plan::Index terms = 0;
     std::int64_t starts = 0; ///< reps or rounds
 };
-[[nodiscard]] std::optional<SendOffs> send_offs_of(plan::Plan const& plan, plan::Item const& item);
+
+/// Finds them, remembering what several places share.
+class SendOffReader {
+  public:
+    explicit SendOffReader(plan::Plan const& plan) : plan_(plan) {}
+
+    /// The item itself, else the only one inside its group or named set; nothing where there are several, or
+    /// where rounds differ.
+    [[nodiscard]] std::optional<SendOffs> of(plan::Item const& item);
+
+  private:
+    struct Found {
+        std::optional<SendOffs> only;
+        bool several = false;
+    };
+
+    [[nodiscard]] Found find(plan::Item const& item);
+    [[nodiscard]] Found find_inside(plan::Item const& item);
+
+    plan::Plan const& plan_;
+    std::unordered_map<plan::Index, Found> shared_; ///< by body
+};
 
 [[nodiscard]] std::vector<Duration> steps_of(plan::Plan const& plan, SendOffs const& set);
 

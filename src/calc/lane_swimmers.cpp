@@ -8,6 +8,8 @@
 namespace lengthwise::calc {
 namespace {
 
+constexpr int most_items = 1000; ///< nobody swims that in a line; a file may say it in many
+
 /// Goes into groups, sets and the variants of rounds, once each.
 class LineReader {
   public:
@@ -15,6 +17,9 @@ class LineReader {
 
     void read(plan::Index index) {
         auto const& item = plan_.items[index];
+        if (++items_ > most_items) {
+            return;
+        }
         if (item.is_leaf()) {
             auto const reps = lane_reps(plan_, index);
             reps_.insert(reps_.end(), reps.begin(), reps.end());
@@ -46,6 +51,7 @@ class LineReader {
 
     plan::Plan const& plan_;
     std::set<plan::Index> seen_;
+    int items_ = 0;
     std::vector<LaneRep> reps_;
 };
 

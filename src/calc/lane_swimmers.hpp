@@ -25,7 +25,8 @@ struct LaneRep {
 /// Those of a leaf that differ in distance or terms from the one before.
 [[nodiscard]] std::vector<LaneRep> lane_reps(plan::Plan const& plan, plan::Index leaf);
 
-/// All of a line, what it holds included; several places that share a set share its reps.
+/// All of a line, what it holds included; several places that share a set share its reps. Of a line that
+/// holds thousands of items, the first thousand's.
 [[nodiscard]] std::vector<LaneRep> lane_reps_of_line(plan::Plan const& plan, plan::Index line);
 
 /// How a swimmer goes through it at his own threshold: the expected pace of the whole rep, over his share of

@@ -20,8 +20,7 @@ std::string marks_text(calc::Hand const& hand, bool ascii) {
     return text + (all ? "" : ascii ? " ..." : " …");
 }
 
-std::string hand_text(plan::Plan const& plan, plan::Item const& item, bool ascii) {
-    auto const set = calc::send_offs_of(plan, item);
+std::string hand_text(plan::Plan const& plan, std::optional<calc::SendOffs> const& set, bool ascii) {
     if (!set || set->starts < 2) {
         return {};
     }

@@ -1,8 +1,6 @@
 #include "report/deck_queue.hpp"
 
-#include "calc/lane_hand.hpp"
 #include "calc/stretch.hpp"
-#include "plan/pace_of.hpp"
 #include "report/choose.hpp"
 #include "report/deck_hand.hpp"
 #include "report/width.hpp"
@@ -16,6 +14,7 @@
 namespace lengthwise::report {
 namespace {
 
+constexpr std::size_t most_swimmers = 20; ///< named; a lane holds no more
 constexpr std::size_t name_room = 12;
 constexpr std::size_t most_meetings = 4; ///< lines of them below a set
 constexpr std::int64_t most_places = 3;  ///< in one of them
@@ -80,13 +79,16 @@ void QueueReader::find(DeckClock const& lanes) {
 void QueueReader::add(int lane) {
     bool const known = std::ranges::any_of(queues_, [&](Queue const& queue) { return queue.lane == lane; });
     auto order = calc::lane_order(plan_, lane, plan_.pool_of(plan_.sessions[session_]));
+    if (order.size() > most_swimmers) {
+        order.resize(most_swimmers);
+    }
     if (!known && order.size() > 1) {
         auto const count = static_cast<int>(order.size());
         queues_.push_back({lane, std::move(order), count});
     }
 }
 
-std::vector<std::string> QueueReader::below(plan::Index line) {
+std::vector<std::string> QueueReader::below(plan::Index line, std::optional<calc::SendOffs> const& set) {
     std::vector<std::string> texts;
     auto const& item = plan_.items[line];
     for (auto const& queue : queues_) {
@@ -94,7 +96,9 @@ std::vector<std::string> QueueReader::below(plan::Index line) {
             continue;
         }
         std::vector<std::string> own;
-        add_hands(own, queue, item);
+        if (set) {
+            add_hands(own, queue, *set);
+        }
         add_away(own, queue, line);
         add_meetings(own, queue, line);
         for (auto& text : own) { // what two lanes have alike stands there once
@@ -114,18 +118,14 @@ std::string QueueReader::label(Queue const& queue, int place) const {
 }
 
 /// "Ann 00 45 30 15", and below it who follows.
-void QueueReader::add_hands(std::vector<std::string>& texts, Queue const& queue, plan::Item const& item) {
-    auto const set = calc::send_offs_of(plan_, item);
-    if (!set) {
-        return;
-    }
+void QueueReader::add_hands(std::vector<std::string>& texts, Queue const& queue, calc::SendOffs const& set) {
     std::size_t widest = 0;
     for (int place = 0; place < queue.count; ++place) {
         widest = std::max(widest, cells(label(queue, place)));
     }
-    auto const steps = calc::steps_of(plan_, *set);
+    auto const steps = calc::steps_of(plan_, set);
     for (int place = 0; place < queue.count; ++place) {
-        if (auto const hand = calc::hand_at_starts(steps, set->starts, asked_.gap * place)) {
+        if (auto const hand = calc::hand_at_starts(steps, set.starts, asked_.gap * place)) {
             texts.push_back(pad_right(label(queue, place), widest) + " " + marks_text(*hand, ascii_));
             hands_ = true;
         }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "calc/lane_hand.hpp"
 #include "calc/lane_swimmers.hpp"
 #include "plan/plan.hpp"
 #include "report/deck_view.hpp"
@@ -25,7 +26,8 @@ class QueueReader {
     [[nodiscard]] bool empty() const { return queues_.empty(); }
 
     /// Below a line: the hand for each of them, whether all get away, who laps whom.
-    [[nodiscard]] std::vector<std::string> below(plan::Index line);
+    /// `set`: the one with send-offs in it.
+    [[nodiscard]] std::vector<std::string> below(plan::Index line, std::optional<calc::SendOffs> const& set);
 
     /// Who they are, and what stands below lines; once all lines were asked.
     [[nodiscard]] std::vector<std::string> foot() const;
@@ -39,7 +41,7 @@ class QueueReader {
 
     void add(int lane);
     [[nodiscard]] std::string label(Queue const& queue, int place) const;
-    void add_hands(std::vector<std::string>& texts, Queue const& queue, plan::Item const& item);
+    void add_hands(std::vector<std::string>& texts, Queue const& queue, calc::SendOffs const& set);
     void add_away(std::vector<std::string>& texts, Queue const& queue, plan::Index line);
     void add_meetings(std::vector<std::string>& texts, Queue const& queue, plan::Index line);
     [[nodiscard]] std::optional<calc::LaneSwim> first_swim(Queue const& queue, calc::LaneRep const& rep);

@@ -50,7 +50,7 @@ class DeckMaker {
           session_(tailored != nullptr ? tailored->session() : written_), options_(options),
           tailored_(tailored), reckoner_(plan_), speller_(plan_, session_),
           written_speller_(whole_, written_), kit_(plan_), index_(tailored != nullptr ? 0 : options.session),
-          timer_(plan_, index_) {}
+          timer_(plan_, index_), send_offs_(plan_) {}
 
     Deck make() {
         deck_.pool = plan_.pool_of(session_);
@@ -169,11 +169,12 @@ class DeckMaker {
     }
 
     void below(DeckRow& row, Index index) {
+        auto const set = send_offs_.of(plan_.items[index]);
         if (queue_) {
-            row.queue = queue_->below(index);
+            row.queue = queue_->below(index, set);
         }
         if (!queue_ || queue_->empty()) {
-            row.hand = hand_text(plan_, plan_.items[index], options_.ascii);
+            row.hand = hand_text(plan_, set, options_.ascii);
         }
     }
 
@@ -223,6 +224,7 @@ class DeckMaker {
     calc::KitReader kit_;
     Index index_; ///< of the session in plan_
     DeckTimer timer_;
+    calc::SendOffReader send_offs_;
     std::optional<QueueReader> queue_;
     Deck deck_;
     int number_ = 0;

@@ -60,6 +60,21 @@ TEST_CASE("options of deck, check, tidy, explain") {
     auto const deck = read<Deck>({"deck", "a.swim", "--pool", "33 1/3 m", "--today", "2027-05-04"});
     CHECK(deck.pool == Pool::of(Distance::units(1'000'000), Unit::metre));
     CHECK(deck.today == parse_date("2027-05-04"));
+    auto const queue = read<Deck>({"deck", "a.swim", "--start", "7:05", "--gap", "10s", "--swimmers", "4"});
+    CHECK(queue.start == TimeOfDay{7 * 60 + 5});
+    CHECK(queue.gap == Duration::seconds(10));
+    CHECK(queue.swimmers == 4);
+    for (auto const* const time : {"7", "24:00", "07:60", "Tue", "07:00 for 45min", ""}) {
+        INFO(time);
+        CHECK(problem({"deck", "a.swim", "--start", time}).starts_with("--start takes a time of day, 07:00"));
+    }
+    for (auto const* const gap : {"5", "0s", "61s", "5-10s", "as needed"}) {
+        INFO(gap);
+        CHECK(problem({"deck", "a.swim", "--gap", gap}).starts_with("--gap takes seconds, 1s to 60s"));
+    }
+    for (auto const* const swimmers : {"1", "21", "four"}) {
+        CHECK(problem({"deck", "a.swim", "--swimmers", swimmers}).starts_with("--swimmers takes"));
+    }
     CHECK(read<Check>({"check", "--strict"}).strict);
     CHECK(read<Tidy>({"tidy", "--check", "-"}).check);
     CHECK(read<Tidy>({"tidy", "--stdout", "-"}).to_out);

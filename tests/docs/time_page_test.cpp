@@ -236,7 +236,7 @@ TEST_CASE("docs/time.md reads the hand as the program does") {
         auto const read = support::read_plan(support::session_with(row[0]));
         REQUIRE(read.error() == "");
         auto const& plan = read.plan();
-        auto const set = calc::send_offs_of(plan, plan.items[plan.sections.front().body]);
+        auto const set = calc::SendOffReader{plan}.of(plan.items[plan.sections.front().body]);
         REQUIRE(set);
         auto const hand = calc::hand_at_starts(calc::steps_of(plan, *set), set->starts, seconds(row[1]));
         REQUIRE(hand);

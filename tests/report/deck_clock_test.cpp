@@ -200,6 +200,8 @@ TEST_CASE("the hand with steps, in groups and in named sets", "[deck]") {
     CHECK(hands("    3 x (2 x 50 on 1:15) on 3:20\n") == Texts{"00 20 40"}); // the rounds'
     CHECK(hands("    3 x (4 x 50 on 1:15 + 100 easy) rest 1min\n") == Texts{"00 15 30 45"});
     CHECK(hands("    3 x (4 x 50 on 1:15 + 2 x 100 on 2:30) rest 1min\n").empty());
+    CHECK(hands("    2 x (3 x (4 x 50 on 1:15) + 2 x 100 on 2:30) rest 1min\n").empty());
+    CHECK(hands("    2 x (2 x (2 x 50 on 1:15 + 2 x 25 on 1:00) + 2 x 100 on 2:30)\n").empty());
     auto const set = "set \"A\" = 4 x 50 on 1:20\n" + lines("    2 x use \"A\"\n");
     CHECK(deck(set).find("  hand 00 20 40\n") != std::string::npos);
 }

@@ -9,6 +9,7 @@
 #include <catch2/catch.hpp>
 
 #include <array>
+#include <optional>
 #include <string_view>
 
 using namespace lengthwise;
@@ -64,6 +65,34 @@ std::array<Pool, 3> const elsewhere{Pool::of(Distance::yards(25), Unit::yard),
                                     Pool::of(Distance::metres(50), Unit::metre),
                                     Pool::of(Distance::units(1'000'000), Unit::metre)};
 
+/// Nobody, as many as asked for, or those the plan names.
+std::optional<report::DeckQueue> queue(std::uint64_t seed) {
+    auto const some = seed % 4 == 1 ? std::optional{static_cast<int>(2 + seed % 9)} : std::nullopt;
+    return seed % 2 == 0 ? std::nullopt : std::optional{report::DeckQueue{Duration::seconds(7), some}};
+}
+
+/// In each lane no row leaves before the one above it.
+void check_clock(report::Deck const& deck) {
+    for (std::size_t place = 0; place < deck.lanes.size(); ++place) {
+        Duration last;
+        bool known = true;
+        for (auto const& section : deck.sections) {
+            for (auto const& row : section.rows) {
+                if (row.kind != report::DeckRow::Kind::line || !row.swum[place]) {
+                    REQUIRE_FALSE(row.start[place]);
+                    continue;
+                }
+                known = known && row.start[place];
+                REQUIRE(known == row.start[place].has_value());
+                REQUIRE(row.start[place].value_or(last) >= last);
+                last = row.start[place].value_or(last);
+            }
+        }
+        auto const& takes = deck.clock.shown[place].takes;
+        REQUIRE((!takes || takes->expected >= last));
+    }
+}
+
 void check_seed(std::uint64_t seed) {
     auto const made = test::generate({.seed = seed});
     auto const read = support::read_plan(made.text);
@@ -71,15 +100,17 @@ void check_seed(std::uint64_t seed) {
     REQUIRE(read.error() == "");
     auto const& plan = read.plan();
     for (plan::Index i = 0; i < plan.sessions.size(); ++i) {
-        report::DeckOptions const options{.session = i, .ascii = seed % 3 == 0};
+        report::DeckOptions const options{.session = i, .ascii = seed % 3 == 0, .queue = queue(seed)};
         report::DeckStyle const style{.ascii = options.ascii};
         auto const deck = report::deck_view(plan, options);
         check_sums(deck, plan, plan.sessions[i]);
+        check_clock(deck);
         check_width(report::deck_text(deck, style, report::Paint{}));
 
         auto const tailored = tailor::fit(plan, i, {.pool = elsewhere[(seed + i) % elsewhere.size()]});
         auto const moved = report::deck_view(plan, options, tailored);
         check_sums(moved, tailored.plan, tailored.session());
+        check_clock(moved);
         check_width(report::deck_text(moved, style, report::Paint{}));
     }
 }

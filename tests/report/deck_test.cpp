@@ -329,6 +329,12 @@ TEST_CASE("a set that would fill pages keeps its name", "[deck]") {
     auto const text = deck(head + "session\n  main\n    use \"11\"\n");
     CHECK(text.find("use \"11\"") != std::string::npos);
     CHECK(text.size() < 1000);
+    std::string deep = "pool 25m\nset \"0\" = 25\n";
+    for (int i = 1; i < 30; ++i) {
+        auto const inner = "use \"" + std::to_string(i - 1) + "\"";
+        deep += "set \"" + std::to_string(i) + "\" = (" + inner + " + " + inner + ")\n";
+    }
+    CHECK(deck(deep + "session\n  main\n    use \"14\"\n").find("use \"14\"") != std::string::npos);
 }
 
 TEST_CASE("in another pool changed rows are marked and what they were stands below", "[deck]") {
