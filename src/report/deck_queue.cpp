@@ -171,36 +171,48 @@ void QueueReader::add_meetings(std::vector<std::string>& texts, Queue const& que
     if (longest == reps.end() || queue.swimmers.empty() || !pool.has_length()) {
         return;
     }
-    auto const& around = clock_.pacing(session_, queue.lane);
-    std::vector<std::optional<calc::LaneSwim>> swims;
-    for (auto const swimmer : queue.swimmers) {
-        swims.push_back(calc::swim_of(plan_, around, plan_.swimmers[swimmer], *longest));
-    }
-    std::vector<std::string> met;
-    for (int behind = 1; behind < queue.count; ++behind) {
-        for (int ahead = 0; ahead < behind; ++ahead) {
-            auto const& first = swims[static_cast<std::size_t>(ahead)];
-            auto const& second = swims[static_cast<std::size_t>(behind)];
-            if (!first || !second) {
-                continue;
-            }
-            auto const gap = asked_.gap * (behind - ahead);
-            if (auto const laps = calc::laps(*first, *second, gap, pool.length)) {
-                met.push_back(fmt::format("{} laps {} at {}", label(queue, ahead), label(queue, behind),
-                                          places(*laps, pool.unit, ascii_)));
-            } else if (auto const caught = calc::caught_after(*first, *second, gap)) {
-                met.push_back(fmt::format("{} catches {} after {} {}", label(queue, behind),
-                                          label(queue, ahead), whole(*caught, pool.unit),
-                                          spell::symbol(pool.unit)));
-            }
-        }
-    }
+    auto const met = meetings(queue, *longest);
     auto const shown = std::min(met.size(), most_meetings);
     texts.insert(texts.end(), met.begin(), met.begin() + static_cast<std::ptrdiff_t>(shown));
     meetings_ = meetings_ || !met.empty();
     if (met.size() > shown) {
         texts.push_back(fmt::format("and {} more so", met.size() - shown));
     }
+}
+
+std::vector<std::string> QueueReader::meetings(Queue const& queue, calc::LaneRep const& rep) const {
+    auto const& around = clock_.pacing(session_, queue.lane);
+    std::vector<std::optional<calc::LaneSwim>> swims;
+    for (auto const swimmer : queue.swimmers) {
+        swims.push_back(calc::swim_of(plan_, around, plan_.swimmers[swimmer], rep));
+    }
+    std::vector<std::string> met;
+    for (std::size_t behind = 1; behind < swims.size(); ++behind) {
+        for (std::size_t ahead = 0; ahead < behind; ++ahead) {
+            if (swims[ahead] && swims[behind]) {
+                met.push_back(meeting(queue, static_cast<int>(ahead), *swims[ahead], static_cast<int>(behind),
+                                      *swims[behind]));
+            }
+        }
+    }
+    std::erase(met, "");
+    return met;
+}
+
+/// "Ann laps Ben at 200 m", "Ben catches Ann after 17 m"; nothing where neither happens.
+std::string QueueReader::meeting(Queue const& queue, int ahead, calc::LaneSwim const& first, int behind,
+                                 calc::LaneSwim const& second) const {
+    auto const& pool = plan_.pool_of(plan_.sessions[session_]);
+    auto const gap = asked_.gap * (behind - ahead);
+    if (auto const laps = calc::laps(first, second, gap, pool.length)) {
+        return fmt::format("{} laps {} at {}", label(queue, ahead), label(queue, behind),
+                           places(*laps, pool.unit, ascii_));
+    }
+    if (auto const caught = calc::caught_after(first, second, gap)) {
+        return fmt::format("{} catches {} after {} {}", label(queue, behind), label(queue, ahead),
+                           whole(*caught, pool.unit), spell::symbol(pool.unit));
+    }
+    return {};
 }
 
 std::optional<calc::LaneSwim> QueueReader::first_swim(Queue const& queue, calc::LaneRep const& rep) {

@@ -44,6 +44,9 @@ class QueueReader {
     void add_hands(std::vector<std::string>& texts, Queue const& queue, calc::SendOffs const& set);
     void add_away(std::vector<std::string>& texts, Queue const& queue, plan::Index line);
     void add_meetings(std::vector<std::string>& texts, Queue const& queue, plan::Index line);
+    [[nodiscard]] std::vector<std::string> meetings(Queue const& queue, calc::LaneRep const& rep) const;
+    [[nodiscard]] std::string meeting(Queue const& queue, int ahead, calc::LaneSwim const& first, int behind,
+                                      calc::LaneSwim const& second) const;
     [[nodiscard]] std::optional<calc::LaneSwim> first_swim(Queue const& queue, calc::LaneRep const& rep);
     [[nodiscard]] std::string who(Queue const& queue) const;
 

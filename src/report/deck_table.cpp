@@ -107,10 +107,13 @@ bool DeckTable::has_room_for_sets(std::size_t least) const {
     return set_room() >= std::min(least, set_);
 }
 
-std::string DeckTable::figures(DeckLine const& line) const {
+/// Clocks are bold, as they are what a coach looks for first.
+std::string DeckTable::figures(DeckLine const& line, Paint const& paint) const {
     auto text = pad_left(numbered(line), number_);
     for (std::size_t i = 0; has_clock() && i < clock_.size(); ++i) {
-        text.append(small_gap).append(pad_left(i < line.clock.size() ? line.clock[i] : "", clock_[i]));
+        auto const clock = i < line.clock.size() ? line.clock[i] : std::string{};
+        text.append(small_gap).append(clock_[i] - cells(clock), ' ');
+        text.append(clock.empty() ? "" : paint(Ink::bold, clock));
     }
     if (rep_ > 0) {
         text.append(small_gap).append(pad_left(line.rep, rep_));
@@ -141,20 +144,21 @@ std::string DeckTable::heads(Paint const& paint) const {
         under.so_far.push_back({under_so_far(i), {}});
     }
     auto const first = trimmed(over);
-    return (first.empty() ? "" : paint(Ink::dim, first) + "\n") + paint(Ink::dim, trimmed(figures(under))) +
-           "\n";
+    return (first.empty() ? "" : paint(Ink::dim, first) + "\n") +
+           paint(Ink::dim, trimmed(figures(under, Paint{}))) + "\n";
 }
 
 std::string DeckTable::rows(DeckLine const& line, Paint const& paint) const {
-    auto const left = figures(line).append(gap);
+    auto const left = figures(line, paint).append(gap);
+    auto const indent = cells(figures(line, Paint{})) + gap.size();
     std::string text;
     for (auto const& set : fold_set(line.set, set_room())) {
-        text += (text.empty() ? left : std::string(cells(left), ' ')) +
+        text += (text.empty() ? left : std::string(indent, ' ')) +
                 paint(line.swum ? Ink::bold : Ink::plain, set) + "\n";
     }
     for (auto const& below : line.below) {
         for (auto const& part : fold_set(below, set_room() > hang ? set_room() - hang : 0)) {
-            text += std::string(cells(left) + hang, ' ') + part + "\n";
+            text += std::string(indent + hang, ' ') + part + "\n";
         }
     }
     return text;

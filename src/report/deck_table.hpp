@@ -37,7 +37,7 @@ class DeckTable {
     [[nodiscard]] std::size_t set_room() const;
     [[nodiscard]] std::size_t times() const;  ///< cells of row number and clock
     [[nodiscard]] std::size_t counts() const; ///< cells of both columns of lengths
-    [[nodiscard]] std::string figures(DeckLine const& line) const;
+    [[nodiscard]] std::string figures(DeckLine const& line, Paint const& paint) const;
     [[nodiscard]] std::string heads(Paint const& paint) const;
     [[nodiscard]] std::string rows(DeckLine const& line, Paint const& paint) const;
 

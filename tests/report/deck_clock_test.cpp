@@ -229,6 +229,13 @@ TEST_CASE("in another pool the clock is that pool's", "[deck]") {
     CHECK(view.sections[0].rows[1].start == std::vector{std::optional{Duration::ms(1'020'833)}});
 }
 
+TEST_CASE("clocks are bold, and so is what is swum", "[deck]") {
+    auto const read = support::read_plan(lines("    100\n    pause 1min\n", "session 07:00"));
+    auto const text = report::deck_text(report::deck_view(read.plan(), {}), {}, report::Paint{true});
+    CHECK(after(text, "1   \033[1m07:00\033[0m    4     4   100   \033[1m100\033[0m").size() == 1);
+    CHECK(after(text, "    \033[1m07:01\033[0m          4   100   end").size() == 1);
+}
+
 TEST_CASE("forty columns hold clock and set", "[deck]") {
     auto const text =
         deck(lines("    4 x 100 crawl on 2:00, odds easy, evens hard\n", "session 07:00"), {.width = 40});
