@@ -90,7 +90,7 @@ std::vector<Library> const libraries{
     {"boost/", {"grammar/parse.cpp", "src/calc/exact.cpp"}},
     {"CLI/", {"src/cli/option_reader.hpp", "src/cli/option_reader.cpp"}},
     {"utf8proc", {"src/report"}},
-    {"fmt/", {"grammar", "src/plan", "src/check", "src/report", "src/cli"}},
+    {"fmt/", {"grammar", "src/plan", "src/check", "src/compose", "src/report", "src/cli"}},
 };
 
 /// What reads, writes, waits or looks around: src/cli alone may.

@@ -1,0 +1,148 @@
+#include "compose/head_text.hpp"
+
+#include "compose/amounts.hpp"
+#include "plan/rules.hpp"
+#include "units/spell.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <string_view>
+#include <utility>
+
+namespace lengthwise::compose {
+
+namespace {
+
+std::string quoted(std::string_view text) {
+    std::string quoted{"\""};
+    for (auto const c : text) {
+        quoted += c == '"' || c == '\\' ? std::string{'\\', c} : std::string{c};
+    }
+    return quoted + '"';
+}
+
+std::string_view word(RaceKind kind) {
+    switch (kind) {
+    case RaceKind::super_sprint:
+        return "super-sprint";
+    case RaceKind::sprint:
+        return "sprint";
+    case RaceKind::standard:
+        return "standard";
+    case RaceKind::middle:
+        return "middle";
+    case RaceKind::long_course:
+        break;
+    }
+    return "long";
+}
+
+std::string race_line(Request const& request) {
+    auto const& race = request.race;
+    auto const name = race.name.empty() ? std::string{} : quoted(race.name) + ' ';
+    auto const size = race.kind ? std::string{word(*race.kind)} : distance(race.distance, race.unit);
+    return fmt::format("race {}{} on {}\n", name, size, spell::iso(race.on));
+}
+
+std::string value_of(plan::Limit const& limit, Unit unit) {
+    switch (plan::rules[limit.rule].kind) {
+    case plan::LimitKind::percent:
+        return fmt::format("{}%", limit.low);
+    case plan::LimitKind::distance:
+        return distance(Distance::units(limit.low), unit);
+    case plan::LimitKind::duration:
+        return spell::with_unit(Duration::ms(limit.low));
+    case plan::LimitKind::range:
+        return spell::range({Duration::ms(limit.low), Duration::ms(limit.high)}, true);
+    case plan::LimitKind::number:
+    case plan::LimitKind::none:
+        break;
+    }
+    return fmt::format("{}", limit.low);
+}
+
+std::string limit_lines(Request const& request) {
+    std::string text;
+    for (auto const& limit : request.limits) {
+        text +=
+            fmt::format("limit {} {}\n", plan::rules[limit.rule].name, value_of(limit, request.pool.unit));
+    }
+    return text;
+}
+
+/// Closed days may leave a week fewer sessions than are asked for.
+std::string allowed_sessions(Request const& request, Ramp const& ramp) {
+    auto const asked = limit_or(request, "sessions", 2);
+    std::string weeks;
+    auto count = 0;
+    for (auto const& week : ramp.weeks) {
+        auto const days = static_cast<std::int64_t>(week.days.size());
+        if (days > 0 && days < asked && !week.holds_race) {
+            weeks += fmt::format("{}{}", count++ == 0 ? " " : ", ", week.number);
+        }
+    }
+    return count == 0
+               ? std::string{}
+               : fmt::format("allow sessions \"closed days in week{}{}\"\n", count == 1 ? "" : "s", weeks);
+}
+
+std::string before_line(Request const& request, Ramp const& ramp) {
+    auto const& pool = request.pool;
+    return fmt::format("before longest {} week {}\n", distance(pool.length * ramp.today_longest, pool.unit),
+                       distance(pool.length * ramp.today_week, pool.unit));
+}
+
+std::string pool_line(Pool const& pool) {
+    return fmt::format("pool {}\n", distance(pool.length, pool.unit));
+}
+
+std::string unit_of_pace(Pool const& pool) {
+    return fmt::format("100 {}", spell::symbol(pool.unit));
+}
+
+/// Where no threshold is known, the pace that the slot asks for.
+std::string pace_lines(Request const& request, Ramp const& ramp) {
+    if (request.threshold) {
+        return fmt::format("threshold {} per 100{}\n", spell::clock(*request.threshold),
+                           spell::symbol(request.pool.unit));
+    }
+    auto const slot = spell::spaced(request.slot);
+    return ramp.slowest_threshold
+               ? fmt::format("# No threshold is known: all fits {} at {} per {} or faster.\n", slot,
+                             spell::clock(*ramp.slowest_threshold), unit_of_pace(request.pool))
+               : fmt::format("# No threshold is known, and {} is short at any pace.\n", slot);
+}
+
+std::string race_rep_lines(Request const& request, Ramp const& ramp) {
+    auto const rep = ramp.lap * ramp.race_rep;
+    return rep > request.race.distance ? fmt::format("# {} are the whole laps nearest above the race.\n",
+                                                     spell::distance(rep, request.pool.unit, true))
+                                       : std::string{};
+}
+
+std::string cautions(Request const& request, Ramp const& ramp) {
+    std::string text =
+        "# Swum with a lifeguard on watch, never alone. Whoever is unsure of their health asks a\n"
+        "# doctor first. A plan does not see the swimmer: on a bad day swim less, and never catch up.\n";
+    if (!request.race_in_pool) {
+        text += "# Open water is not in it. Practise there too, in company and where it is guarded.\n";
+    }
+    if (ramp.over_full_today) {
+        text += "# What is swum today is more than the time booked holds; the plan starts below it.\n";
+    }
+    return text;
+}
+
+} // namespace
+
+std::string head_text(Request const& request, Ramp const& ramp) {
+    auto const& race = request.race;
+    auto const title = race.name.empty() ? distance(race.distance, race.unit) : race.name;
+    return fmt::format("plan {}\n", quoted(fmt::format("To {} on {}", title, spell::day(race.on)))) +
+           cautions(request, ramp) + race_line(request) + race_rep_lines(request, ramp) +
+           pool_line(request.pool) + pace_lines(request, ramp) + "rest 20-30s\n" + limit_lines(request) +
+           allowed_sessions(request, ramp) + before_line(request, ramp);
+}
+
+} // namespace lengthwise::compose

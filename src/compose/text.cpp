@@ -1,0 +1,100 @@
+#include "compose/text.hpp"
+
+#include "compose/head_text.hpp"
+#include "compose/text_lines.hpp"
+#include "units/spell.hpp"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <string_view>
+
+namespace lengthwise::compose {
+
+namespace {
+
+std::string_view heading(SectionKind kind) {
+    switch (kind) {
+    case SectionKind::warm_up:
+        return "warm-up";
+    case SectionKind::drill:
+        return "drill";
+    case SectionKind::cool_down:
+        return "cool-down";
+    case SectionKind::main:
+        break;
+    }
+    return "main";
+}
+
+constexpr std::string_view relaxed = " easy rest 20s";
+
+std::string section_text(Section const& section, Pool const& pool) {
+    auto const relax = section.kind == SectionKind::warm_up || section.kind == SectionKind::cool_down;
+    auto const name = section.name.empty() ? std::string{} : fmt::format(" \"{}\"", section.name);
+    auto text = fmt::format("    {}{}{}\n", heading(section.kind), name, relax ? relaxed : "");
+    for (auto const& note : section.notes) {
+        text += fmt::format("      \"{}\"\n", note);
+    }
+    for (auto const& line : section.lines) {
+        for (auto const& note : line.above) {
+            text += fmt::format("      \"{}\"\n", note);
+        }
+        text += fmt::format("      {}\n", spelled(line, pool));
+    }
+    return text;
+}
+
+std::string session_text(Session const& session, Request const& request) {
+    auto const day = spell::short_day(session.date).substr(0, 3);
+    auto const at = request.at ? ' ' + spell::time_of_day(*request.at) : std::string{};
+    auto text =
+        fmt::format("  session {}{} for {} \"{}\"\n", day, at, spell::with_unit(request.slot), session.title);
+    for (auto const& section : session.sections) {
+        text += section_text(section, request.pool);
+    }
+    return text;
+}
+
+/// Why a week is as it is, where that is not plain.
+std::string reason(RampWeek const& week, Ramp const& ramp, bool whole) {
+    switch (week.kind) {
+    case WeekKind::recovery:
+        return "# An easier week: what was built up settles. Nothing in it is new or hard.\n";
+    case WeekKind::eased:
+        return "# Closed days leave this week fewer sessions: it is an easy one.\n";
+    case WeekKind::taper:
+        return week.of_kind == 1 ? "# Less water, the same days, the same speed: fresh for the race.\n" : "";
+    case WeekKind::build:
+    case WeekKind::empty:
+        break;
+    }
+    static_cast<void>(ramp);
+    return whole ? "# The whole race distance in one go, for the first time.\n" : "";
+}
+
+} // namespace
+
+std::string plan_text(Request const& request, Ramp const& ramp, std::vector<Week> const& weeks) {
+    auto text = head_text(request, ramp);
+    auto whole_swum = false;
+    auto next = 1;
+    for (auto const& week : weeks) {
+        auto const& of = *std::ranges::find(ramp.weeks, week.number, &RampWeek::number);
+        auto const whole = of.kind == WeekKind::build && of.rep >= ramp.race_rep && !whole_swum;
+        whole_swum = whole_swum || whole;
+        text += '\n' + reason(of, ramp, whole);
+        if (week.number > next) {
+            text += fmt::format("# No session before: {}.\n", "closed days");
+        }
+        auto const from = &week == &weeks.front() ? " from " + spell::iso(of.from) : std::string{};
+        text += fmt::format("week {}{} \"{}\"\n", week.number, from, week.title);
+        for (auto const& session : week.sessions) {
+            text += session_text(session, request);
+        }
+        next = week.number + 1;
+    }
+    return text;
+}
+
+} // namespace lengthwise::compose
