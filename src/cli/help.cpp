@@ -13,7 +13,9 @@ constexpr std::string_view general =
 
   tally    metres, lengths, reps  deck     for the pool side
 
-  pace     threshold from swims   explain  any rule
+  chart    longest rep and race   pace     threshold from swims
+
+  explain  any rule
 
   lengthwise tally plan.swim
   lengthwise deck plan.swim --session Tue
@@ -58,6 +60,19 @@ constexpr std::string_view deck =
 
   lengthwise deck plan.swim --week 2 --session Tue
   lengthwise deck plan.swim --session "Long hall" --pool 25m
+)";
+
+constexpr std::string_view chart =
+    R"(lengthwise chart FILE: longest rep and volume by week
+
+  -o chart.svg  --force            a picture; over an old one
+  --lane N  --swimmer "NAME"       one lane, or one swimmer
+  --color auto|always|never  --ascii  --width N
+
+  Without -o it is drawn in the terminal.
+
+  lengthwise chart plan.swim
+  lengthwise chart plan.swim -o chart.svg
 )";
 
 constexpr std::string_view check =
@@ -127,7 +142,7 @@ constexpr std::string_view explain =
 )";
 
 constexpr std::array helps{
-    Help{"tally", tally}, Help{"deck", deck}, Help{"check", check},
+    Help{"tally", tally}, Help{"deck", deck}, Help{"chart", chart},     Help{"check", check},
     Help{"tidy", tidy},   Help{"pace", pace}, Help{"explain", explain},
 };
 

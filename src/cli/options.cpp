@@ -20,15 +20,7 @@ using Words = std::vector<std::string>;
 
 constexpr std::uint32_t most_rows = 999'999'999;
 
-void add_wish(Reader& reader, report::Wish& wish) {
-    reader.value("--week", "a week's number, 1 to 999", [&wish](std::string const& text) {
-        wish.week = number(text, 1, limits::weeks);
-        return wish.week.has_value();
-    });
-    reader.value("--session", "a day or a name", [&wish](std::string const& text) {
-        wish.session = text;
-        return !text.empty();
-    });
+void add_who(Reader& reader, report::Wish& wish) {
     reader.value("--lane", "a lane's number, 1 to 100", [&wish](std::string const& text) {
         auto const lane = number(text, 1, limits::lanes);
         wish.lane = lane ? std::optional{static_cast<int>(*lane)} : std::nullopt;
@@ -38,6 +30,18 @@ void add_wish(Reader& reader, report::Wish& wish) {
         wish.swimmer = text;
         return !text.empty();
     });
+}
+
+void add_wish(Reader& reader, report::Wish& wish) {
+    reader.value("--week", "a week's number, 1 to 999", [&wish](std::string const& text) {
+        wish.week = number(text, 1, limits::weeks);
+        return wish.week.has_value();
+    });
+    reader.value("--session", "a day or a name", [&wish](std::string const& text) {
+        wish.session = text;
+        return !text.empty();
+    });
+    add_who(reader, wish);
 }
 
 void add_format(Reader& reader, Format& format) {
@@ -92,6 +96,13 @@ void add(Reader& reader, Deck& deck) {
     });
     add_look(reader, deck.look);
     add_target(reader, deck.target);
+}
+
+void add(Reader& reader, Chart& chart) {
+    reader.files(chart.files);
+    add_who(reader, chart.wish);
+    add_look(reader, chart.look);
+    add_target(reader, chart.target);
 }
 
 void add(Reader& reader, Check& check) {
@@ -251,6 +262,9 @@ Options read_options(Words const& arguments) {
     if (command == "deck") {
         return read_deck(rest);
     }
+    if (command == "chart") {
+        return read<Chart>(command, rest);
+    }
     if (command == "check") {
         return read<Check>(command, rest);
     }
@@ -270,6 +284,7 @@ Words option_names(std::string_view command) {
     Reader reader{command};
     Tally tally;
     Deck deck;
+    Chart chart;
     Check check;
     Tidy tidy;
     TypedPace pace;
@@ -279,6 +294,8 @@ Words option_names(std::string_view command) {
         add(reader, tally);
     } else if (command == "deck") {
         add(reader, deck);
+    } else if (command == "chart") {
+        add(reader, chart);
     } else if (command == "check") {
         add(reader, check);
     } else if (command == "tidy") {

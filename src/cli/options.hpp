@@ -59,6 +59,14 @@ struct Deck {
     Target target;
 };
 
+/// In the terminal, or as a picture where it has a target.
+struct Chart {
+    std::vector<std::string> files; ///< one
+    report::Wish wish;              ///< lane and swimmer
+    Look look;
+    Target target;
+};
+
 struct Check {
     std::vector<std::string> files;
     bool strict = false; ///< a warning ends with 1 too
@@ -100,7 +108,7 @@ struct Misuse {
     std::string problem; ///< one sentence, perhaps a list below it
 };
 
-using Options = std::variant<Answer, Misuse, Tally, Deck, Check, Tidy, Pace, Explain>;
+using Options = std::variant<Answer, Misuse, Tally, Deck, Chart, Check, Tidy, Pace, Explain>;
 
 /// `arguments` are those behind the program's name.
 [[nodiscard]] Options read_options(std::vector<std::string> const& arguments);

@@ -143,6 +143,27 @@ std::optional<Loaded> load(std::string const& name, Files& files, Console& conso
     return loaded;
 }
 
+One load_one(std::string_view command, std::vector<std::string> const& arguments, Files& files,
+             Console& console) {
+    auto const named = cli::named(arguments, files, console);
+    if (named.code != fine) {
+        return {std::nullopt, named.code};
+    }
+    if (named.files.size() != 1) {
+        console.say(fmt::format("{} takes one file", command));
+        return {std::nullopt, misused};
+    }
+    auto loaded = load(named.files.front(), files, console);
+    if (!loaded) {
+        return {std::nullopt, misused};
+    }
+    if (loaded->errors.has_errors()) {
+        say_errors(*loaded, console);
+        return {std::nullopt, has_errors};
+    }
+    return {std::move(loaded), fine};
+}
+
 void say_errors(Loaded const& loaded, Console& console) {
     console.err.write(
         report::findings_text(loaded.errors, loaded.sources(), console.err_paint, style_of(console)));

@@ -9,6 +9,7 @@
 
 #include <functional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 /// From names on the command line to plans.
@@ -45,6 +46,14 @@ struct Named {
 
 /// Reads and resolves; nothing as above.
 [[nodiscard]] std::optional<Loaded> load(std::string const& name, Files& files, Console& console);
+
+/// The plan of a command that takes one, without errors; else how the command ends, which has been said.
+struct One {
+    std::optional<Loaded> plan;
+    int code = fine;
+};
+[[nodiscard]] One load_one(std::string_view command, std::vector<std::string> const& arguments, Files& files,
+                           Console& console);
 
 /// Shows a file's errors on standard error, and that there is nothing else to see.
 void say_errors(Loaded const& loaded, Console& console);
