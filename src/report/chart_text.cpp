@@ -130,7 +130,10 @@ class ChartScreen {
         auto const label = fmt::format("race {}", distance);
         auto const wall =
             rep_.mark.zero() ? 0 : static_cast<std::size_t>(Distance::ceiling(race.distance, rep_.mark));
-        return pad_right(head, std::max(cells(head) + 2, wall - std::min(wall, cells(label) / 2))) + label;
+        auto const bar = wall + 2 + rep_.figure; // cells of the whole column
+        auto const start =
+            std::min(wall - std::min(wall, cells(label) / 2), bar - std::min(bar, cells(label)));
+        return pad_right(head, std::max(cells(head) + 2, start)) + label;
     }
 
     [[nodiscard]] std::string week_head() const {
