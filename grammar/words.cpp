@@ -1,5 +1,6 @@
 #include "words.hpp"
 
+#include "synonyms.hpp"
 #include "word_key.hpp"
 
 #include <algorithm>
@@ -201,6 +202,16 @@ Word find_word(std::string_view text) {
 
 std::string_view spelling(Word word) {
     return canonical[static_cast<std::size_t>(word)];
+}
+
+std::vector<std::string_view> synonyms(Word word) {
+    std::vector<std::string_view> all;
+    for (auto const& [text, of] : spellings) {
+        if (of == word && text != spelling(word)) {
+            all.push_back(text);
+        }
+    }
+    return all;
 }
 
 SectionKind section_of(Word word) {

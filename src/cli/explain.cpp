@@ -1,5 +1,6 @@
 #include "check/register.hpp"
 #include "cli/commands.hpp"
+#include "cli/explain_word.hpp"
 #include "cli/plans.hpp"
 #include "grammar/codes.hpp"
 #include "grammar/words.hpp"
@@ -74,9 +75,17 @@ std::string list() {
     for (auto const& code : grammar::codes) {
         codes += fmt::format("{}{}", codes.empty() ? "" : ", ", code.code);
     }
-    return text + paragraph(codes);
+    text += paragraph(codes) + "\nwords of the notation\n";
+    std::vector<std::string> words;
+    for (auto const& some : grammar::meanings()) {
+        for (auto const& meaning : some) {
+            words.emplace_back(meaning.name);
+        }
+    }
+    return text + report::fold_parts(words, "  ", column, 0) + '\n';
 }
 
+/// A rule, a code, or a word of the notation.
 std::string nearest(std::string_view word) {
     std::vector<std::string_view> names;
     for (auto const* rule : check::rules()) {
@@ -85,9 +94,11 @@ std::string nearest(std::string_view word) {
     for (auto const& code : grammar::codes) {
         names.push_back(code.code);
     }
+    auto const near = nearest_word(word, [](Word) { return true; });
+    names.push_back(near.value_or(std::string_view{}));
     for (int distance = 1; distance <= 2; ++distance) {
         for (auto const name : names) {
-            if (edit_distance(word, name, distance) <= distance) {
+            if (!name.empty() && edit_distance(word, name, distance) <= distance) {
                 return std::string{name};
             }
         }
@@ -105,17 +116,26 @@ int explain(Explain const& options, Console& console) {
     if (options.word.empty()) {
         return finish(list());
     }
+    std::string text;
+    auto const add = [&text](std::string const& more) { text += (text.empty() ? "" : "\n") + more; };
     if (auto const* rule = check::find_rule(options.word)) {
-        return finish(text_of(*rule, console.out_paint));
+        add(text_of(*rule, console.out_paint));
     }
     if (auto const code = std::ranges::find(grammar::codes, options.word, &grammar::Code::code);
         code != grammar::codes.end()) {
-        return finish(text_of(*code, console.out_paint));
+        add(text_of(*code, console.out_paint));
+    }
+    for (auto const* meaning : meanings_of(options.word)) {
+        add(text_of(*meaning, console.out_paint));
+    }
+    if (!text.empty()) {
+        return finish(text);
     }
     auto const near = nearest(options.word);
     auto const word = report::visible(options.word);
-    console.say(near.empty() ? fmt::format("no rule or code \"{}\"; lengthwise explain lists them", word)
-                             : fmt::format("no rule or code \"{}\"; did you mean \"{}\"?", word, near));
+    console.say(near.empty()
+                    ? fmt::format("no word, rule or code \"{}\"; lengthwise explain lists them", word)
+                    : fmt::format("no word, rule or code \"{}\"; did you mean \"{}\"?", word, near));
     return misused;
 }
 

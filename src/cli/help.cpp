@@ -15,7 +15,7 @@ constexpr std::string_view general =
 
   chart    longest rep and race   pace     threshold from swims
 
-  explain  any rule
+  explain  any word or rule
 
   lengthwise tally plan.swim
   lengthwise deck plan.swim --session Tue
@@ -131,14 +131,14 @@ constexpr std::string_view pace =
 )";
 
 constexpr std::string_view explain =
-    R"(lengthwise explain [WORD]: what a rule or a code means
+    R"(lengthwise explain [WORD]: what a word or a rule means
 
   Without a word: a list of all there is.
 
   --color auto|always|never  --ascii  --width N
 
   lengthwise explain race-rep
-  lengthwise explain syntax-split
+  lengthwise explain lane
 )";
 
 constexpr std::array helps{

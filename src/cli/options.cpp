@@ -213,10 +213,9 @@ Options read_explain(Words const& arguments) {
     if (auto instead = reader.read(arguments)) {
         return *instead;
     }
-    if (words.size() > 1) {
-        return Misuse{"explain takes one word"};
+    for (auto const& word : words) { // "if time" is one
+        explain.word += (explain.word.empty() ? "" : " ") + word;
     }
-    explain.word = words.empty() ? "" : words.front();
     return explain;
 }
 
