@@ -10,14 +10,13 @@
 /// What to change where a wish cannot be met.
 namespace lengthwise::compose {
 
-/// Where it clashes: what could be had against what is wanted.
+/// Where it clashes: what could be had in a week against what is wanted of it.
 struct Clash {
     enum class Kind : std::uint8_t {
         no_week, ///< the calendar has no week left to build; the figures are 0
-        start,   ///< the first week with four laps a session; laps of the week
-        rep,     ///< the rep cannot grow to the race rep; laps of the rep
-        week,    ///< the week cannot grow to hold the race rep; laps of the week
-        slot     ///< the slot does not hold the day of the race rep; minutes, rounded up
+        rep,     ///< the longest rep, in laps: it does not grow to the race rep
+        week,    ///< the week, in laps: it does not grow to hold the rep that is due by then
+        slot ///< the booked time, in minutes rounded down and up: it does not hold the week of the race rep
     };
     Kind kind = Kind::rep;
     int week = 1; ///< number of the plan's week
@@ -37,10 +36,12 @@ struct WayOut {
 };
 
 struct WaysOut {
-    std::vector<Clash> clashes;
+    std::vector<Clash> clashes;     ///< one or more
     std::size_t weeks = 0;          ///< counted weeks of the wish
     std::vector<WayOut> single;     ///< each enough by itself, one member set each
-    std::optional<WayOut> together; ///< where none is: what is needed at once
+    std::optional<WayOut> together; ///< where none is: what is needed at once, as little as it can be with a
+                                    ///< race as late as any, then the earliest race day; nothing where even
+                                    ///< that is not enough
 };
 
 /// For a request without refusals that `ramp_of` finds nothing for.
