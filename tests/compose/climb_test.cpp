@@ -1,14 +1,13 @@
 #include "compose/climb.hpp"
 
 #include "compose/exhaustive.hpp"
+#include "compose/random_wish.hpp"
 #include "compose/wishes.hpp"
 
 #include <catch2/catch.hpp>
 
-#include <fmt/core.h>
-
 #include <random>
-#include <string>
+#include <string_view>
 
 using namespace lengthwise;
 using compose::Request;
@@ -53,20 +52,6 @@ Request small_wish(std::mt19937& random) {
     return request;
 }
 
-std::string said(Request const& request) {
-    auto text = fmt::format("race {}, pool {} m, {} days, today {} and {}, slot {}",
-                            request.race.distance.units() / 30'000, request.pool.length.units() / 30'000,
-                            request.days.size(), request.longest.units() / 30'000,
-                            request.session.units() / 30'000, request.slot.ms() / 60'000);
-    if (request.threshold) {
-        text += fmt::format(", threshold {}", request.threshold->ms() / 1000);
-    }
-    for (auto const& limit : request.limits) {
-        text += fmt::format(", {} {}", plan::rules[limit.rule].name, limit.low);
-    }
-    return text;
-}
-
 } // namespace
 
 TEST_CASE("climb: the best of all climbs, and none where there is none") {
@@ -82,7 +67,8 @@ TEST_CASE("climb: the best of all climbs, and none where there is none") {
             continue;
         }
         auto const found = compose::best_climb(compose::problem_of(request, weeks));
-        INFO("case " << i << ", weeks " << weeks << ", climbs " << expected.climbs << ": " << said(request));
+        INFO("case " << i << ", weeks " << weeks << ", climbs " << expected.climbs << ": "
+                     << support::said(request));
         ++compared;
         climbs += expected.climbs;
         REQUIRE(found.has_value() == !expected.steps.empty());
