@@ -82,8 +82,10 @@ Duration SessionTimes::of(DayKind kind, int laps, int rep) const {
 
 int SessionTimes::largest(DayKind kind, int rep, Duration slot, int most) const {
     auto const least = kind == DayKind::long_day ? rep + 3 : 4;
+    auto const swum = (Exact{slot.ms()} / easy_).floor(); // no lap takes less than an easy one
     auto fits = least - 1;
-    for (auto too_long = std::max(most, fits) + 1; too_long - fits > 1;) {
+    for (auto too_long = std::max(static_cast<int>(std::min<std::int64_t>(most, swum)), fits) + 1;
+         too_long - fits > 1;) {
         auto const middle = fits + (too_long - fits) / 2;
         (of(kind, middle, rep) <= slot ? fits : too_long) = middle;
     }
