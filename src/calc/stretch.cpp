@@ -58,6 +58,15 @@ Stretch stretch_of(RepTime const& rep, plan::Index item) {
     return stretch;
 }
 
+void recover(Stretch& one, plan::Plan const& plan, plan::Item const& item, std::uint32_t number) {
+    auto const& recovery = plan.terms[item.terms].recovery;
+    if (recovery.kind == plan::Recovery::Kind::on) {
+        one.leave_on(plan.send_offs[recovery.first_step + (recovery.steps > 1 ? number : 0)]);
+    } else if (recovery.kind != plan::Recovery::Kind::none) {
+        one.gap = gap_of(recovery);
+    }
+}
+
 Band<Duration> gap_of(plan::Recovery const& recovery) {
     using Kind = plan::Recovery::Kind;
     switch (recovery.kind) {

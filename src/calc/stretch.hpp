@@ -36,6 +36,10 @@ struct Stretch {
 /// A rep of `item`, with nothing behind it.
 [[nodiscard]] Stretch stretch_of(RepTime const& rep, plan::Index item);
 
+/// Puts behind rep or round `number` (from 0) of an item what follows it: its send-off, or its rest. A
+/// round's own rest takes the place of what its last rep would leave.
+void recover(Stretch& one, plan::Plan const& plan, plan::Item const& item, std::uint32_t number);
+
 /// What a recovery puts between a rep and the next: nothing for a send-off. `as needed` and
 /// breaths are common practice: 10 to 60 s, and 2 to 4 s each.
 [[nodiscard]] Band<Duration> gap_of(plan::Recovery const& recovery);

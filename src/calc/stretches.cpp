@@ -42,7 +42,7 @@ Stretch Stretches::repeated(plan::Item const& item, Once once) const {
         return by_kind(item, once);
     }
     auto one = once(nullptr, 0);
-    recover(one, item, 0);
+    recover(one, plan_, item, 0);
     return item.count == 1 ? one : one.times(item.count);
 }
 
@@ -56,7 +56,7 @@ Stretch Stretches::by_kind(plan::Item const& item, Once once) const {
     bool has_last = false;
     auto const take = [&](plan::Selection const* selection, std::int64_t count, bool is_last) {
         auto one = once(selection, 0);
-        recover(one, item, 0);
+        recover(one, plan_, item, 0);
         auto const before_last = count - (is_last ? 1 : 0);
         if (before_last > 0) {
             all.then(one.times(before_last));
@@ -96,7 +96,7 @@ Stretch Stretches::one_by_one(plan::Item const& item, Once once) const {
             }
             one = at->second;
         }
-        recover(one, item, number);
+        recover(one, plan_, item, number);
         all.then(one);
     }
     return all;
@@ -113,17 +113,6 @@ std::vector<plan::Selection const*> Stretches::choosers(plan::Item const& item) 
         }
     }
     return chooser;
-}
-
-/// What follows a rep or round: its send-off, or its rest. A round's own rest takes the place of what
-/// its last rep would leave.
-void Stretches::recover(Stretch& one, plan::Item const& item, std::uint32_t number) const {
-    auto const& recovery = plan_.terms[item.terms].recovery;
-    if (recovery.kind == plan::Recovery::Kind::on) {
-        one.leave_on(plan_.send_offs[recovery.first_step + (recovery.steps > 1 ? number : 0)]);
-    } else if (recovery.kind != plan::Recovery::Kind::none) {
-        one.gap = gap_of(recovery);
-    }
 }
 
 /// A group's own items follow it and are reached from nowhere else; any other body may be reached

@@ -30,7 +30,6 @@ class Stretches {
     template <typename Once>
     [[nodiscard]] Stretch one_by_one(plan::Item const& item, Once once) const;
     [[nodiscard]] std::vector<plan::Selection const*> choosers(plan::Item const& item) const;
-    void recover(Stretch& one, plan::Item const& item, std::uint32_t number) const;
     [[nodiscard]] Stretch body(plan::Index index, plan::Index first, PacingId pacing);
     [[nodiscard]] Stretch siblings(plan::Index index, plan::Index first, PacingId pacing);
 

@@ -102,7 +102,51 @@ class Rep {
         return std::min(steps, Distance::whole(farthest, step)) * step;
     }
 
+    /// Calls `visit` with each part as the reserve sees it, in their order.
+    template <typename Visit>
+    void each_expected(bool timed, Visit visit) const {
+        each_part(plan_, terms_, amount_, [&](Part const& part) {
+            ExpectedPart expected;
+            expected.manner = &part.manner;
+            expected.amount = part.amount;
+            expected.repeats = part.repeats;
+            expected.form = pacing_.factors().form(part.manner).expected.approximate();
+            if (timed) {
+                expected.ms = static_cast<double>(part.amount);
+                expected.distance = distance(part).value_or(Exact{0}).approximate();
+            } else {
+                expected.ms = static_cast<double>(swim(part).value_or(Band<Duration>{}).expected.ms());
+                expected.distance = static_cast<double>(part.amount);
+            }
+            empty(expected, part, timed);
+            visit(expected);
+        });
+    }
+
   private:
+    /// Is this part held to the whole reserve?
+    void empty(ExpectedPart& expected, Part const& part, bool timed) const {
+        auto const& effort = part.manner.effort;
+        using Kind = Effort::Kind;
+        if (effort.kind == Kind::pace || effort.kind == Kind::hold || is_hard(effort) || !paced(effort) ||
+            part.manner.mode == Mode::tread) {
+            return;
+        }
+        auto const rate = pacing_.rate(effort) * pacing_.factors().effort(effort).expected;
+        Exact const piece{in_one_go(part)};
+        Exact const reserve{pacing_.twice_reserve(effort).expected, 2};
+        auto const form = pacing_.factors().form(part.manner).expected;
+        if (timed) {
+            expected.emptied = piece / (pacing_.rate() * form) + reserve < piece / (rate * form);
+            return;
+        }
+        expected.emptied = rate * piece < pacing_.rate() * (piece - reserve);
+        if (expected.emptied) {
+            auto const asked = Exact{part.amount} * rate * form;
+            expected.asked = capped(Duration::ms(asked.rounded()));
+        }
+    }
+
     /// The stretch of a part that is swum in one go.
     std::int64_t in_one_go(Part const& part) const {
         return terms_.broken.piece == 0 ? part.amount : std::min(part.amount, terms_.broken.piece);
@@ -244,6 +288,24 @@ std::vector<PartTime> part_times(plan::Plan const& plan, Pacing const& pacing, p
         timed, [&](Manner const& manner, std::optional<Band<Duration>> const& swim) {
             parts.push_back({&manner, swim});
         });
+    return parts;
+}
+
+/// A held time is swum at one speed, if all its parts were crawl.
+std::vector<ExpectedPart> expected_parts(plan::Plan const& plan, Pacing const& pacing,
+                                         plan::Terms const& terms, std::int64_t amount, bool timed) {
+    std::vector<ExpectedPart> parts;
+    auto worth = 0.0;
+    Rep{plan, pacing, terms, amount}.each_expected(timed, [&](ExpectedPart const& part) {
+        parts.push_back(part);
+        worth += part.distance * part.form * static_cast<double>(part.repeats);
+    });
+    if (terms.manner.effort.kind == Effort::Kind::hold) {
+        auto const held = static_cast<double>(terms.manner.effort.time.ms());
+        for (auto& part : parts) {
+            part.ms = held * part.distance * part.form / worth;
+        }
+    }
     return parts;
 }
 

@@ -73,4 +73,21 @@ struct PartTime {
 [[nodiscard]] std::vector<PartTime> part_times(plan::Plan const& plan, Pacing const& pacing,
                                                plan::Terms const& terms, std::int64_t amount, bool timed);
 
+/// One part of a rep (an unsplit one is its only part) by its expected figures, as the reserve sees it.
+struct ExpectedPart {
+    plan::Manner const* manner = nullptr;
+    std::int64_t amount = 0;  ///< once, in the rep's own unit
+    std::int64_t repeats = 1; ///< how often the parts come
+    double form = 1;          ///< factor of stroke, mode and gear
+    double ms = 0;            ///< what it takes once
+    double distance = 0;      ///< what it goes once, in units; of timed ones not rounded to lengths
+    bool emptied = false;     ///< its effort would use up more than the whole reserve, and is held to that
+    std::optional<Duration> asked; ///< then: what a distance would take at its effort alone
+};
+
+/// In their order; the pacing has a threshold.
+[[nodiscard]] std::vector<ExpectedPart> expected_parts(plan::Plan const& plan, Pacing const& pacing,
+                                                       plan::Terms const& terms, std::int64_t amount,
+                                                       bool timed);
+
 } // namespace lengthwise::calc

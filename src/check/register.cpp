@@ -13,7 +13,7 @@ namespace {
 constexpr std::array all{
     &race_rep, &rep_step, &week_growth, &sessions,  &session_floor, &taper,
     &calendar, &slot,     &send_off,    &rest_band, &whole_lengths, &home_wall,
-    &medley,   &shape,    &lanes,       &caution,   &second_look,
+    &medley,   &shape,    &lanes,       &feasible,  &caution,       &second_look,
 };
 constexpr std::array on_the_way{&whole_lengths, &lanes};
 

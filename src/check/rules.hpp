@@ -20,6 +20,7 @@ extern Rule const home_wall;
 extern Rule const medley;
 extern Rule const shape;
 extern Rule const lanes;
+extern Rule const feasible;
 extern Rule const caution;
 extern Rule const second_look;
 

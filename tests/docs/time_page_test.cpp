@@ -2,6 +2,7 @@
 #include "calc/fits.hpp"
 #include "calc/lane.hpp"
 #include "calc/lane_hand.hpp"
+#include "calc/reserve.hpp"
 #include "calc/timeline.hpp"
 #include "support/plan_text.hpp"
 #include "support/read_plan.hpp"
@@ -11,6 +12,7 @@
 #include <catch2/catch.hpp>
 #include <fmt/core.h>
 
+#include <cmath>
 #include <fstream>
 #include <map>
 #include <optional>
@@ -218,6 +220,43 @@ TEST_CASE("docs/time.md times its sets as the program does") {
         CHECK(row[1] == std::to_string(seconds("")));
         CHECK(row[2] == std::to_string(seconds("\n100") - 100));
     }
+}
+
+namespace {
+
+/// Metres left behind the last of `n` reps; nothing where the reserve has run out before.
+std::optional<double> left_after(int n, std::string const& rest) {
+    auto const line = fmt::format("{} x 100 at 1:15 per 100 rest {}", n, rest);
+    auto const read =
+        support::read_plan(support::session_with(line, "pool 25m\nthreshold 1:20 reserve 25m\n"));
+    REQUIRE(read.error() == "");
+    calc::Clock clock{read.plan()};
+    auto const over = calc::Reserve{read.plan(), clock}.over(0, 0);
+    REQUIRE(over);
+    return over->runs_out.empty() ? std::optional{25 - over->used} : std::nullopt;
+}
+
+std::string to_centimetres(double metres) {
+    return fmt::format("{:.2f}", std::abs(metres));
+}
+
+} // namespace
+
+TEST_CASE("docs/time.md empties its reserve as the program does") {
+    for (auto const& row : table("| rest | after reps 1, 2, 3 … | out in rep | after 9999 |")) {
+        INFO(row[0]);
+        std::string left;
+        int n = 1;
+        for (; left.size() < row[1].size() && left_after(n, row[0]); ++n) {
+            left += (n == 1 ? "" : " ") + to_centimetres(*left_after(n, row[0]));
+        }
+        CHECK(left == row[1]);
+        auto const at_last = left_after(9999, row[0]);
+        CHECK(row[3] == (at_last ? to_centimetres(*at_last) : "-"));
+        CHECK(row[2] == (at_last ? "-" : std::to_string(n)));
+        CHECK(at_last.has_value() == left_after(n, row[0]).has_value());
+    }
+    CHECK(std::round(100 * (1 - std::exp(-1.25 * 30 / 25))) == 78);
 }
 
 TEST_CASE("docs/time.md says at which threshold its sessions fit") {

@@ -89,6 +89,9 @@ class Reckoning {
         for (auto const& [manner, length, repeats] : parts_) {
             auto const all = all_of(at++);
             rep.parts.push_back({manner, all});
+            if (pace_ != nullptr) {
+                expect(rep.parts.back(), at - 1);
+            }
             if (!all || !rep.swim) {
                 rep.swim.reset();
                 continue;
@@ -99,6 +102,11 @@ class Reckoning {
         }
         if (timed_) {
             rep.covered = covered();
+        }
+        if (pace_ != nullptr) {
+            rep.rate = static_cast<double>(rate());
+            rep.reserve = static_cast<double>(reserve({}, 1));
+            hold_one_speed(rep);
         }
         return rep;
     }
@@ -143,6 +151,52 @@ class Reckoning {
             }
         }
         return sum;
+    }
+
+    /// What the reserve sees of a part.
+    void expect(SlowPart& part, std::size_t at) const {
+        auto const& [manner, length, repeats] = parts_[at];
+        auto const& effort = manner.effort;
+        bool const exact = held() || effort.kind == plan::Effort::Kind::pace;
+        Q const f = form(manner, 1);
+        Q const q = in_one_go(length);
+        part.length = length;
+        part.repeats = repeats;
+        part.form = static_cast<double>(f);
+        bool const half = reserve(effort, 1) < reserve({}, 1);
+        if (!timed_) {
+            part.goes = static_cast<double>(length);
+            part.ms = static_cast<double>((*once(at))[1]);
+            part.emptied = !exact && !half &&
+                           shifted(effort) * effort_share(effort)[1] * q < rate() * (q - reserve(effort, 1));
+            return;
+        }
+        part.ms = static_cast<double>(length);
+        if (manner.mode == Mode::tread) {
+            return;
+        }
+        if (exact) {
+            part.goes =
+                part.ms * static_cast<double>(effort.per.units()) / static_cast<double>(effort.time.ms());
+            return;
+        }
+        Q const asked = q / (shifted(effort) * effort_share(effort)[1] * f);
+        Q const bound = q / (rate() * f) + reserve(effort, 1);
+        part.goes = static_cast<double>(std::min(asked, bound) * length / q);
+        part.emptied = !half && bound < asked;
+    }
+
+    /// What is held is swum at one speed, in crawl's worth.
+    void hold_one_speed(SlowRep& rep) const {
+        double worth = 0;
+        for (auto const& part : rep.parts) {
+            worth += part.goes * part.form * static_cast<double>(part.repeats);
+        }
+        for (auto& part : rep.parts) {
+            if (held()) {
+                part.ms = static_cast<double>(terms_.manner.effort.time.ms()) * part.goes * part.form / worth;
+            }
+        }
     }
 
     std::int64_t held_by(std::size_t parts) const {

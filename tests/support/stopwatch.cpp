@@ -16,6 +16,7 @@ struct Event {
     bool known = true;
     std::size_t section = 0;
     std::size_t line = 0;
+    std::size_t number = 0; ///< of the rep in Watched::reps
 };
 
 Three rest_after(plan::Recovery const& recovery) {
@@ -99,18 +100,32 @@ class Diary {
                 auto const step = recovery.steps == 1 ? 0 : number - 1;
                 event.send_off = plan_.send_offs[recovery.first_step + step].ms();
             }
+            numbers_.push_back(number);
+            auto const up = [&] { numbers_.pop_back(); };
             if (item.kind == Kind::group || item.kind == Kind::use) {
                 event.kind = Event::Kind::round_begins;
                 events.push_back(event);
                 inside(item, body);
                 event.kind = Event::Kind::round_ends;
                 events.push_back(event);
+                up();
                 continue;
             }
             bool const ladder = item.kind == Kind::ladder || item.kind == Kind::timed_ladder;
             bool const timed = item.kind == Kind::timed_reps || item.kind == Kind::timed_ladder;
-            swim(event, plan_.terms[terms], ladder ? plan_.rungs[item.body + number - 1] : item.amount,
-                 timed);
+            event.number = watched_.reps.size();
+            auto const amount = ladder ? plan_.rungs[item.body + number - 1] : std::int64_t{item.amount};
+            watched_.reps.push_back({watched_.lines.back().item,
+                                     static_cast<plan::Index>(&item - plan_.items.data()),
+                                     number,
+                                     {numbers_.begin(), numbers_.end() - 1},
+                                     &plan_.terms[terms],
+                                     amount,
+                                     timed,
+                                     {},
+                                     {}});
+            swim(event, plan_.terms[terms], amount, timed);
+            up();
         }
     }
 
@@ -149,6 +164,7 @@ class Diary {
     int lane_;
     Watched& watched_;
     std::size_t section_ = 0;
+    std::vector<std::uint32_t> numbers_; ///< of the rounds in hand, and of the rep
     std::map<std::tuple<plan::Terms const*, std::int64_t, bool>, SlowRep> reps_;
 };
 
@@ -201,6 +217,8 @@ void run(std::vector<Event> const& events, std::size_t x, Watched& watched) {
             paused = false;
             before = &event;
             started = start;
+            watched.reps[event.number].start[x] = start;
+            watched.reps[event.number].swim[x] = event.swim[x];
             break;
         }
         }

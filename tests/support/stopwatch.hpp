@@ -26,7 +26,20 @@ struct WatchedLine {
     std::optional<Three> end;
 };
 
+struct WatchedRep {
+    plan::Index line = 0;
+    plan::Index item = 0;
+    std::uint32_t number = 1;
+    std::vector<std::uint32_t> rounds; ///< of each group around it, the outermost first
+    plan::Terms const* terms = nullptr;
+    std::int64_t amount = 0;
+    bool timed = false;
+    Three start{}; ///< of use where times are known
+    Three swim{};
+};
+
 struct Watched {
+    std::vector<WatchedRep> reps;         ///< all, one after the other
     std::vector<WatchedSection> sections; ///< of the session, in order
     std::vector<WatchedLine> lines;       ///< swum ones, in order
 };
