@@ -30,6 +30,7 @@ void Stretch::then(Stretch const& next) {
     estimated = std::min(estimated + next.estimated, farthest);
     untimed = first_of(untimed, next.untimed);
     unmeasured = first_of(unmeasured, next.unmeasured);
+    assumed = first_of(assumed, next.assumed);
 }
 
 Stretch Stretch::times(std::int64_t n) const {
@@ -55,6 +56,7 @@ Stretch stretch_of(RepTime const& rep, plan::Index item) {
     stretch.estimated = rep.estimated;
     stretch.untimed = rep.timed ? plan::no_index : item;
     stretch.unmeasured = rep.measured ? plan::no_index : item;
+    stretch.assumed = rep.assumed ? item : plan::no_index;
     return stretch;
 }
 

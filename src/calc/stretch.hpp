@@ -22,6 +22,7 @@ struct Stretch {
     plan::Index untimed = plan::no_index;    ///< the first item with a rep of unknown time; then no
                                              ///< time above is of use
     plan::Index unmeasured = plan::no_index; ///< the first timed item whose distance is unknown
+    plan::Index assumed = plan::no_index;    ///< the first item with a rep that an assumed reserve decides
 
     /// What `next` adds behind it.
     void then(Stretch const& next);

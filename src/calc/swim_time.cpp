@@ -89,17 +89,31 @@ class Rep {
     /// How far a timed rep goes; nothing where a pace is wanting.
     std::optional<Distance> covered() const {
         std::optional<Exact> sum{0};
-        each_part(plan_, terms_, amount_, [&](Part const& part) {
-            auto const one = sum ? distance(part) : std::nullopt;
-            sum = one ? std::optional{*sum + *one * Exact{part.repeats}} : std::nullopt;
+        each_way([&](std::optional<Exact> const& way) {
+            sum = sum && way ? std::optional{*sum + *way} : std::nullopt;
         });
-        if (!sum) {
-            return std::nullopt;
+        return sum ? std::optional{whole_lengths(*sum, pacing_.pool())} : std::nullopt;
+    }
+
+    /// How far each manner goes in a timed rep, in the order of `each_swim`.
+    template <typename Visit>
+    void each_way(Visit visit) const {
+        each_part(plan_, terms_, amount_, [&](Part const& part) {
+            auto const one = distance(part);
+            visit(one ? std::optional{*one * Exact{part.repeats}} : std::nullopt);
+        });
+    }
+
+    /// True if somewhere the reserve allows less than the effort asks.
+    bool bounded(bool timed) const {
+        if (!pacing_.known() || (!timed && terms_.manner.effort.kind == Effort::Kind::hold)) {
+            return false;
         }
-        auto const& pool = pacing_.pool();
-        auto const step = pool.has_length() ? pool.length : Distance::metres(1);
-        auto const steps = (*sum / Exact{step.units()}).floor();
-        return std::min(steps, Distance::whole(farthest, step)) * step;
+        bool is_bounded = false;
+        each_part(plan_, terms_, amount_, [&](Part const& part) {
+            is_bounded = is_bounded || (timed ? bounded_distance(part) : bounded_time(part));
+        });
+        return is_bounded;
     }
 
     /// Calls `visit` with each part as the reserve sees it, in their order.
@@ -221,6 +235,35 @@ class Rep {
         return (bound < asked ? bound : asked) * time / piece;
     }
 
+    /// In one of its three times: d R' E < d R (1 - B/q).
+    bool bounded_time(Part const& part) const {
+        auto const& effort = part.manner.effort;
+        if (effort.kind == Effort::Kind::pace || !paced(effort)) {
+            return false;
+        }
+        auto const rate = pacing_.rate(effort);
+        auto const twice = 2 * in_one_go(part);
+        auto const bound = [&](Exact const& share, std::int64_t reserve) {
+            return rate * share < pacing_.rate() * Exact{twice - reserve, twice};
+        };
+        auto const any = figurewise(bound, pacing_.factors().effort(effort), pacing_.twice_reserve(effort));
+        return any.low || any.expected || any.high;
+    }
+
+    /// q / (R form) + B < q / (R' E form), as expected.
+    bool bounded_distance(Part const& part) const {
+        auto const& effort = part.manner.effort;
+        if (effort.kind == Effort::Kind::pace || part.manner.mode == Mode::tread || !paced(effort)) {
+            return false;
+        }
+        auto const& factors = pacing_.factors();
+        auto const form = factors.form(part.manner).expected;
+        Exact const piece{in_one_go(part)};
+        auto const allowed =
+            piece / (pacing_.rate() * form) + Exact{pacing_.twice_reserve(effort).expected, 2};
+        return allowed < piece / (pacing_.rate(effort) * factors.effort(effort).expected * form);
+    }
+
     bool paced(Effort const& effort) const { return pacing_.known() && Exact{0} < pacing_.rate(effort); }
 
     plan::Plan const& plan_;
@@ -262,6 +305,11 @@ Band<Exact> Pacing::stops() const {
     return {{0}, {0}, {Duration::seconds(15).ms(), (one(pool_.unit) * 100).units()}};
 }
 
+Distance whole_lengths(Exact const& units, Pool const& pool) {
+    auto const step = pool.has_length() ? pool.length : Distance::metres(1);
+    return std::min((units / Exact{step.units()}).floor(), Distance::whole(farthest, step)) * step;
+}
+
 RepTime rep_time(plan::Plan const& plan, Pacing const& pacing, plan::Terms const& terms, std::int64_t amount,
                  bool timed) {
     Rep const rep{plan, pacing, terms, amount};
@@ -278,16 +326,21 @@ RepTime rep_time(plan::Plan const& plan, Pacing const& pacing, plan::Terms const
         result.measured = covered.has_value();
         result.estimated = covered.value_or(Distance{});
     }
+    result.assumed = pacing.known() && !pacing.threshold()->reserve && rep.bounded(timed);
     return result;
 }
 
 std::vector<PartTime> part_times(plan::Plan const& plan, Pacing const& pacing, plan::Terms const& terms,
                                  std::int64_t amount, bool timed) {
     std::vector<PartTime> parts;
-    Rep{plan, pacing, terms, amount}.each_swim(
-        timed, [&](Manner const& manner, std::optional<Band<Duration>> const& swim) {
-            parts.push_back({&manner, swim});
-        });
+    Rep const rep{plan, pacing, terms, amount};
+    rep.each_swim(timed, [&](Manner const& manner, std::optional<Band<Duration>> const& swim) {
+        parts.push_back({&manner, swim, std::nullopt});
+    });
+    if (timed) {
+        auto part = parts.begin();
+        rep.each_way([&](std::optional<Exact> const& way) { (part++)->goes = way; });
+    }
     return parts;
 }
 

@@ -53,6 +53,7 @@ struct RepTime {
     Distance estimated;   ///< what a timed rep goes, whole lengths; 0 for a distance
     bool timed = true;    ///< false: the time is unknown, for want of a pace
     bool measured = true; ///< false: of a timed rep, how far it goes is unknown
+    bool assumed = false; ///< true: a figure is what a reserve allows that the threshold does not say
 };
 
 /// What takes longer, or goes farther, counts as this much: twice what any session may hold, and
@@ -64,11 +65,15 @@ inline constexpr Distance farthest = Distance::metres(2 * limits::session_km * 1
 [[nodiscard]] RepTime rep_time(plan::Plan const& plan, Pacing const& pacing, plan::Terms const& terms,
                                std::int64_t amount, bool timed);
 
+/// What is swum of a pool's lengths, of metres where it has none: rounded down, at most `farthest`.
+[[nodiscard]] Distance whole_lengths(Exact const& units, Pool const& pool);
+
 /// The swimming of one rep by its manners: a part of a split as often as it comes, breaks left
 /// out. The times add up to the rep's. Nothing where the time is unknown.
 struct PartTime {
     plan::Manner const* manner = nullptr;
     std::optional<Band<Duration>> swim;
+    std::optional<Exact> goes; ///< in units of distance, of a timed rep; nothing where a pace is wanting
 };
 [[nodiscard]] std::vector<PartTime> part_times(plan::Plan const& plan, Pacing const& pacing,
                                                plan::Terms const& terms, std::int64_t amount, bool timed);

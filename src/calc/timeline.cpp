@@ -43,6 +43,12 @@ void Times::add(Times const& more) {
     estimated += more.estimated;
     untimed = first_of(untimed, more.untimed);
     unmeasured = first_of(unmeasured, more.unmeasured);
+    assumed = first_of(assumed, more.assumed);
+}
+
+void SectionTimes::add(SectionTimes const& more) {
+    swum.add(more.swum);
+    if_time.add(more.if_time);
 }
 
 std::vector<Clock::Line> const& Clock::lines_of(plan::Index session, PacingId pacing) {
@@ -97,9 +103,15 @@ void Clock::in_order(std::vector<Line> const& lines, Chosen chosen, Take take) {
 }
 
 std::vector<SectionTimes> Clock::sections(plan::Index session, int lane) {
+    std::vector<SectionTimes> all;
+    sections(session, lane, all);
+    return all;
+}
+
+void Clock::sections(plan::Index session, int lane, std::vector<SectionTimes>& sections) {
     auto const run = plan_.sessions[session].sections;
     auto const& lines = lines_of(session, paces_.of(plan_.sessions[session], lane));
-    std::vector<SectionTimes> sections(run.count);
+    sections.assign(run.count, {});
     for (auto const optional : {false, true}) {
         in_order(lines, swum_in(lane, optional),
                  [&](Line const& line, Band<Duration> const& until_next, bool) {
@@ -107,10 +119,9 @@ std::vector<SectionTimes> Clock::sections(plan::Index session, int lane) {
                      auto const& stretch = line.stretch;
                      (optional ? section.if_time : section.swum)
                          .add({until_next, stretch.swimming, stretch.estimated, stretch.untimed,
-                               stretch.unmeasured});
+                               stretch.unmeasured, stretch.assumed});
                  });
     }
-    return sections;
 }
 
 Times Clock::session(plan::Index session, int lane) {

@@ -22,6 +22,7 @@ struct Times {
     Distance estimated;      ///< what timed reps go; of use where `unmeasured` says nothing
     plan::Index untimed = plan::no_index;    ///< the first item with a rep of unknown time
     plan::Index unmeasured = plan::no_index; ///< the first item with a timed rep of unknown distance
+    plan::Index assumed = plan::no_index;    ///< the first item with a rep that an assumed reserve decides
 
     [[nodiscard]] bool known() const { return untimed == plan::no_index; }
     [[nodiscard]] std::optional<Band<Duration>> total() const;
@@ -40,6 +41,8 @@ struct Times {
 struct SectionTimes {
     Times swum;
     Times if_time;
+
+    void add(SectionTimes const& more);
 };
 
 /// A line that a lane swims, counted from the session's first start. Low, expected and high are
@@ -65,6 +68,8 @@ class Clock {
 
     /// The sections of a session in one lane, in their order.
     [[nodiscard]] std::vector<SectionTimes> sections(plan::Index session, int lane);
+    /// The same into `sections`, whose room is used again.
+    void sections(plan::Index session, int lane, std::vector<SectionTimes>& sections);
 
     [[nodiscard]] Times session(plan::Index session, int lane);
     [[nodiscard]] Times week(plan::Week const& week, int lane);
@@ -83,6 +88,8 @@ class Clock {
     [[nodiscard]] RepTime rep(plan::Index session, int lane, plan::Index terms, std::int64_t amount,
                               bool timed);
     [[nodiscard]] Pacing const& pacing(plan::Index session, int lane);
+    /// The lanes with a pace of their own, ascending.
+    [[nodiscard]] std::vector<int> const& paced_lanes() const { return paces_.lanes().lanes(); }
 
     /// One round of a group or `use`, of those that `selection` chooses (null: that none does), without
     /// what follows it.

@@ -19,7 +19,9 @@ namespace lengthwise::calc {
 struct WordTime {
     std::uint32_t key = 0; ///< as in Breakdown; calc::word_of spells it
     Band<Duration> swimming;
-    bool known = true; ///< false where one of its reps has no pace
+    Distance estimated;   ///< what its share of timed reps goes, rounded down once a rep to whole lengths
+    bool known = true;    ///< false where one of its reps has no pace
+    bool measured = true; ///< false where it is not known how far one of its timed reps goes
 };
 
 /// Words with reps, by key.

@@ -1,5 +1,7 @@
 #include "report/summary.hpp"
 
+#include "calc/work_by.hpp"
+
 #include <algorithm>
 #include <map>
 #include <utility>
@@ -17,36 +19,44 @@ void put_first(std::vector<PoolLengths>& pools, std::optional<Pool> const& of_fi
     }
 }
 
-} // namespace
-
-Figures figures_of(calc::Totals const& totals) {
-    Figures figures{totals, std::nullopt, std::nullopt};
-    if (totals.reps == 0) {
-        figures.time = Band<Duration>{};
-    }
-    if (totals.timed_reps == totals.treading_reps) {
-        figures.estimated = Distance{};
-    }
-    return figures;
+calc::LaneSet only(int lane) {
+    calc::LaneSet lanes;
+    lanes.set(static_cast<std::size_t>(lane));
+    return lanes;
 }
 
-Tally::Tally(calc::Sums sums, calc::LaneSet lanes) : sums_(std::move(sums)), lanes_(lanes) {}
+/// What is not known of a word is not known from the start.
+calc::Times as_times(calc::WordTime const& word) {
+    calc::Times times;
+    times.time = word.swimming;
+    times.swimming = word.swimming;
+    times.estimated = word.estimated;
+    times.untimed = word.known ? plan::no_index : 0;
+    times.unmeasured = word.measured ? plan::no_index : 0;
+    return times;
+}
+
+} // namespace
+
+Tally::Tally(calc::Sums sums, calc::LaneTimes times, calc::LaneSet lanes)
+    : sums_(std::move(sums)), times_(std::move(times)), lanes_(lanes) {}
 
 void Tally::add(Tally const& more) {
     sums_.add(more.sums_);
+    times_.add(more.times_);
     lanes_ |= more.lanes_;
 }
 
 Figures Tally::swum(int lane) const {
-    return figures_of(sums_.swum(lane));
+    return {sums_.swum(lane), times_.of(lane).swum};
 }
 
 Figures Tally::if_time(int lane) const {
-    return figures_of(sums_.if_time(lane));
+    return {sums_.if_time(lane), times_.of(lane).if_time};
 }
 
 Summary::Summary(plan::Plan const& plan, Scope scope, std::optional<int> lane)
-    : plan_(plan), scope_(scope), lane_(lane), reckoner_(plan) {}
+    : plan_(plan), scope_(scope), lane_(lane), reckoner_(plan), clock_(plan, lane) {}
 
 plan::Run Summary::weeks() const {
     switch (scope_.kind) {
@@ -64,43 +74,92 @@ plan::Run Summary::sessions(plan::Index week) const {
     return scope_.kind == Scope::Kind::session ? plan::Run{scope_.index, 1} : plan_.weeks[week].sessions;
 }
 
-Tally Summary::tally(calc::Sums sums) const {
-    auto lanes = sums.lanes();
-    if (lane_) {
-        lanes.reset();
-        lanes.set(static_cast<std::size_t>(*lane_));
+void Summary::read(plan::Index index) {
+    if (read_ == index) {
+        return;
     }
-    return {std::move(sums), lanes};
+    read_ = index;
+    sections_.clear();
+    auto const& session = plan_.sessions[index];
+    calc::LaneSet named;
+    sums_.clear();
+    for (auto i = session.sections.first; i < session.sections.end(); ++i) {
+        sums_.push_back(reckoner_.of_section(session, plan_.sections[i]));
+        named |= sums_.back().lanes();
+    }
+    auto const lanes = lane_ ? only(*lane_) : named;
+    auto const& times = clock_.sections(index, named);
+    session_ = {sums_.empty() ? reckoner_.of_session(session) : calc::Sums{}, {}, lanes};
+    for (std::size_t i = 0; i < sums_.size(); ++i) {
+        sections_.emplace_back(std::move(sums_[i]), times[i], lanes);
+        session_.add(sections_.back());
+    }
 }
 
 Tally Summary::whole() {
-    calc::Sums sums;
-    each_session([&](plan::Index session) { reckoner_.add_session(plan_.sessions[session], sums); });
-    return tally(std::move(sums));
+    Tally sum;
+    each_session([&](plan::Index session) { sum.add(this->session(session)); });
+    return sum;
 }
 
 Tally Summary::week(plan::Index week) {
-    calc::Sums sums;
+    Tally sum;
     auto const run = sessions(week);
     for (auto session = run.first; session < run.end(); ++session) {
-        reckoner_.add_session(plan_.sessions[session], sums);
+        sum.add(this->session(session));
     }
-    return tally(std::move(sums));
+    return sum;
 }
 
-Tally Summary::session(plan::Index session) {
-    return tally(reckoner_.of_session(plan_.sessions[session]));
+Tally const& Summary::session(plan::Index session) {
+    read(session);
+    return session_;
 }
 
-Tally Summary::section(plan::Index session, plan::Index section, calc::LaneSet const& lanes) {
-    return {reckoner_.of_section(plan_.sessions[session], plan_.sections[section]), lanes};
+std::vector<Tally> const& Summary::sections(plan::Index session) {
+    read(session);
+    return sections_;
 }
 
-calc::Breakdown Summary::by(calc::By by, int lane) const {
-    calc::Breakdown breakdown;
-    calc::BreakdownReader reader{plan_, by, lane};
-    each_session([&](plan::Index session) { reader.add_session(plan_.sessions[session], breakdown); });
-    return breakdown;
+/// Both readers find the same words, as both look at the same reps.
+std::vector<WordFigures> Summary::by(calc::By by, int lane) {
+    if (by == calc::By::section) {
+        return by_section(lane);
+    }
+    calc::Breakdown totals;
+    calc::WordTimes times;
+    calc::BreakdownReader totals_of{plan_, by, lane};
+    calc::WorkReader times_of{plan_, by, lane};
+    each_session([&](plan::Index session) {
+        totals_of.add_session(plan_.sessions[session], totals);
+        times_of.add_session(plan_.sessions[session], times);
+    });
+    std::vector<WordFigures> words;
+    for (auto const& word : totals.words) {
+        words.push_back({word.key, {word.totals, as_times(times.of(word.key))}});
+    }
+    return words;
+}
+
+std::vector<WordFigures> Summary::by_section(int lane) {
+    std::map<std::uint32_t, Figures> by_kind;
+    each_session([&](plan::Index session) {
+        auto section = plan_.sessions[session].sections.first;
+        for (auto const& tally : sections(session)) {
+            auto const swum = tally.swum(lane);
+            if (swum.totals.reps > 0) {
+                auto& sum = by_kind[static_cast<std::uint32_t>(plan_.sections[section].kind)];
+                sum.totals.add(swum.totals);
+                sum.times.add(swum.times);
+            }
+            ++section;
+        }
+    });
+    std::vector<WordFigures> words;
+    for (auto const& [key, figures] : by_kind) {
+        words.push_back({key, figures});
+    }
+    return words;
 }
 
 Unit Summary::unit(plan::Index session) const {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "calc/breakdown.hpp"
+#include "calc/lane_times.hpp"
 #include "calc/totals.hpp"
 #include "plan/plan.hpp"
 #include "report/choose.hpp"
@@ -17,22 +18,27 @@
 /// scope at a time, so that a plan of many sessions is never held as a whole.
 namespace lengthwise::report {
 
-/// What one swimmer does in a scope.
+/// What one swimmer does in a scope, and what it takes.
 struct Figures {
     calc::Totals totals;
-    std::optional<Band<Duration>> time; ///< nothing while it is unknown
-    std::optional<Distance> estimated;  ///< what timed reps add; not in `totals`
+    calc::Times times; ///< rests included; says itself what is unknown
+
+    [[nodiscard]] std::optional<Band<Duration>> time() const { return times.total(); }
+    /// What timed reps add; not in `totals`.
+    [[nodiscard]] std::optional<Distance> estimated() const { return times.distance(); }
 };
 
-/// Nothing swum takes no time, and what only treads goes nowhere; all else waits for
-/// the pace model.
-[[nodiscard]] Figures figures_of(calc::Totals const& totals);
+/// The share of one word.
+struct WordFigures {
+    std::uint32_t key = 0; ///< as in calc::Breakdown
+    Figures figures;
+};
 
 /// The figures of a plan, a week, a session or a section, for all its lanes.
 class Tally {
   public:
     /// `lanes`: those of the scope, of which the lowest has the plain totals.
-    Tally(calc::Sums sums, calc::LaneSet lanes);
+    Tally(calc::Sums sums, calc::LaneTimes times, calc::LaneSet lanes);
     Tally() = default;
 
     /// Joins another scope's, as a plan's weeks make up the plan.
@@ -52,6 +58,7 @@ class Tally {
 
   private:
     calc::Sums sums_;
+    calc::LaneTimes times_;
     calc::LaneSet lanes_;
 };
 
@@ -73,12 +80,16 @@ class Summary {
 
     [[nodiscard]] Tally whole();
     [[nodiscard]] Tally week(plan::Index week);
-    [[nodiscard]] Tally session(plan::Index session);
-    /// `lanes`: those of its session's tally.
-    [[nodiscard]] Tally section(plan::Index session, plan::Index section, calc::LaneSet const& lanes);
+    /// This and the next are good until another session is asked for.
+    [[nodiscard]] Tally const& session(plan::Index session);
+    /// The sections of a session in their order, in its lanes.
+    [[nodiscard]] std::vector<Tally> const& sections(plan::Index session);
+    /// Asked about single reps, lines and paces.
+    [[nodiscard]] calc::Clock& clock() { return clock_.clock(); }
 
-    /// What the scope holds of each word, for one lane.
-    [[nodiscard]] calc::Breakdown by(calc::By by, int lane) const;
+    /// What the scope holds of each word, for one lane, by key. Times are of swimming alone; a section's
+    /// is all it takes.
+    [[nodiscard]] std::vector<WordFigures> by(calc::By by, int lane);
 
     /// The unit for the whole scope: yards if all its sessions are in yards, else metres.
     [[nodiscard]] Unit unit() const;
@@ -91,7 +102,9 @@ class Summary {
     [[nodiscard]] bool has_several_pools() const;
 
   private:
-    [[nodiscard]] Tally tally(calc::Sums sums) const;
+    [[nodiscard]] std::vector<WordFigures> by_section(int lane);
+    /// Reads a session, unless it was read last.
+    void read(plan::Index session);
 
     /// Calls `visit` with the index of each session of the scope, in order.
     template <typename Visit>
@@ -108,6 +121,11 @@ class Summary {
     Scope scope_;
     std::optional<int> lane_;
     calc::Reckoner reckoner_;
+    calc::LaneClock clock_;
+    plan::Index read_ = plan::no_index; ///< the session that was read last
+    std::vector<calc::Sums> sums_;      ///< of its sections, on the way to tallies
+    std::vector<Tally> sections_;       ///< of it
+    Tally session_;
 };
 
 } // namespace lengthwise::report

@@ -77,14 +77,14 @@ class Writer {
         json_.begin_object();
         text_or_null("name", session.name);
         date_or_null("date", session.date);
-        auto const whole = summary_.session(index);
-        tally(whole);
+        tally(summary_.session(index));
         json_.key("sections").begin_array();
-        for (auto i = session.sections.first; i < session.sections.end(); ++i) {
-            auto const& section = plan_.sections[i];
+        auto i = session.sections.first;
+        for (auto const& of_section : summary_.sections(index)) {
+            auto const& section = plan_.sections[i++];
             json_.begin_object().key("kind").string(spelling(word_of(section.kind)));
             text_or_null("name", plan_.heading_of(section).name);
-            tally(summary_.section(index, i, whole.lanes()));
+            tally(of_section);
             json_.end_object();
         }
         json_.end_array().end_object();
@@ -110,9 +110,9 @@ class Writer {
 
     void by(Tally const& whole) {
         json_.key("by").begin_array();
-        for (auto const& word : summary_.by(*options_.by, whole.lane()).words) {
+        for (auto const& word : summary_.by(*options_.by, whole.lane())) {
             json_.begin_object().key("word").string(calc::word_of(*options_.by, word.key));
-            totals(figures_of(word.totals), whole.has_lengths());
+            totals(word.figures, whole.has_lengths());
             json_.end_object();
         }
         json_.end_array();
@@ -146,15 +146,16 @@ class Writer {
         has_lengths ? json_.integer(figures.totals.lengths) : json_.null();
         json_.key("longest_rep_metres").number(spell::json_metres(figures.totals.longest));
         json_.key("reps").integer(figures.totals.reps).key("seconds");
-        if (figures.time) {
-            json_.begin_object().key("low").number(spell::json_seconds(figures.time->low));
-            json_.key("expected").number(spell::json_seconds(figures.time->expected));
-            json_.key("high").number(spell::json_seconds(figures.time->high)).end_object();
+        if (auto const time = figures.time()) {
+            json_.begin_object().key("low").number(spell::json_seconds(time->low));
+            json_.key("expected").number(spell::json_seconds(time->expected));
+            json_.key("high").number(spell::json_seconds(time->high)).end_object();
         } else {
             json_.null();
         }
         json_.key("estimated_metres");
-        figures.estimated ? json_.number(spell::json_metres(*figures.estimated)) : json_.null();
+        auto const estimated = figures.estimated();
+        estimated ? json_.number(spell::json_metres(*estimated)) : json_.null();
     }
 
     void text_or_null(std::string_view key, std::string_view text) {

@@ -1,6 +1,7 @@
 #include "report/tally_parts.hpp"
 
 #include "report/choose_swimmer.hpp"
+#include "report/time_words.hpp"
 #include "report/width.hpp"
 #include "units/spell.hpp"
 
@@ -22,6 +23,10 @@ std::string remarks(Screen const& screen, std::vector<std::string> const& senten
 
 std::string plan_label(plan::Plan const& plan) {
     return plan.name.empty() ? "plan" : visible(plan.name);
+}
+
+std::vector<int> lanes_shown(Tally const& tally) {
+    return tally.lanes().any() ? calc::numbers(tally.lanes()) : std::vector<int>{0};
 }
 
 std::string lane_part(Tally const& tally) {
@@ -48,15 +53,40 @@ Cell clock_cell(Duration time) {
     return {time.zero() ? "-" : spell::clock(time), {}};
 }
 
+Cell estimate_cell(Figures const& figures, Unit unit, bool ascii) {
+    if (figures.totals.timed_reps == 0) {
+        return {"-", {}};
+    }
+    auto const goes = figures.estimated();
+    if (!goes) {
+        return {"?", {}};
+    }
+    auto cell = distance_cell(*goes, unit, ascii);
+    return cell.text == "-" ? cell : Cell{"~" + cell.text, cell.hang};
+}
+
+Cell band_cell(Figures const& figures, bool ascii) {
+    auto const time = figures.time();
+    return {time ? band_minutes(*time, ascii) : "?", {}};
+}
+
 Cell extra(Cell const& cell) {
     return cell.text == "-" ? Cell{} : Cell{"+" + cell.text, cell.hang};
 }
 
-bool has_timed(Tally const& tally) {
-    auto const lanes = tally.has_lane_lines() ? calc::numbers(tally.lanes()) : std::vector<int>{tally.lane()};
-    return std::any_of(lanes.begin(), lanes.end(), [&](int lane) {
-        return tally.swum(lane).totals.timed_reps + tally.if_time(lane).totals.timed_reps > 0;
-    });
+bool same(Figures const& a, Figures const& b) {
+    return a.totals == b.totals && a.time() == b.time() && a.estimated() == b.estimated();
+}
+
+Shown shown_of(Tally const& tally, Unit unit, bool longest) {
+    Shown shown{unit, tally.has_lengths(), longest};
+    for (int const lane : lanes_shown(tally)) {
+        for (auto const& figures : {tally.swum(lane), tally.if_time(lane)}) {
+            shown.timed = shown.timed || figures.totals.timed_reps > 0;
+            shown.estimated = shown.estimated || !figures.times.estimated.zero();
+        }
+    }
+    return shown;
 }
 
 std::vector<Column> columns(Shown const& shown) {
@@ -71,10 +101,17 @@ std::vector<Column> columns(Shown const& shown) {
     if (shown.timed) {
         columns.push_back({"timed"});
     }
+    if (shown.estimated) {
+        columns.push_back({"timed " + unit});
+    }
+    if (shown.time) {
+        columns.push_back({"min"});
+    }
     return columns;
 }
 
-void append_cells(std::vector<Cell>& row, calc::Totals const& totals, Shown const& shown, bool ascii) {
+void append_cells(std::vector<Cell>& row, Figures const& figures, Shown const& shown, bool ascii) {
+    auto const& totals = figures.totals;
     row.push_back(distance_cell(totals.distance, shown.unit, ascii));
     if (shown.lengths) {
         row.push_back(count_cell(totals.lengths));
@@ -85,12 +122,18 @@ void append_cells(std::vector<Cell>& row, calc::Totals const& totals, Shown cons
     if (shown.timed) {
         row.push_back(clock_cell(totals.timed));
     }
+    if (shown.estimated) {
+        row.push_back(estimate_cell(figures, shown.unit, ascii));
+    }
+    if (shown.time) {
+        row.push_back(band_cell(figures, ascii));
+    }
 }
 
-void append_extra_cells(std::vector<Cell>& row, calc::Totals const& totals, Shown const& shown, bool ascii) {
+void append_extra_cells(std::vector<Cell>& row, Figures const& figures, Shown const& shown, bool ascii) {
     auto const first = static_cast<std::ptrdiff_t>(row.size());
-    auto without_longest = totals;
-    without_longest.longest = Distance{};
+    auto without_longest = figures;
+    without_longest.totals.longest = Distance{};
     append_cells(row, without_longest, shown, ascii);
     std::transform(row.begin() + first, row.end(), row.begin() + first, extra);
 }

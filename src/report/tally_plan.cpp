@@ -1,4 +1,5 @@
 #include "report/tally_parts.hpp"
+#include "report/tally_time.hpp"
 #include "report/width.hpp"
 #include "units/spell.hpp"
 
@@ -87,21 +88,24 @@ class OtherLanes {
 class PlanTable {
   public:
     explicit PlanTable(Screen const& screen)
-        : screen_(screen), weeks_(tallies(screen)), whole_(sum_of(weeks_)),
-          lane_(whole_.lane()), shown_{screen.summary.unit(), whole_.has_lengths(), true, has_timed(whole_)},
-          table_(head()) {}
+        : screen_(screen), weeks_(tallies(screen)), whole_(sum_of(weeks_)), lane_(whole_.lane()),
+          shown_(shown_of(whole_, screen.summary.unit(), true)), table_({}) {
+        shown_.time = any_time(weeks_, lane_);
+        table_ = Table{head()};
+    }
 
     [[nodiscard]] std::string text() {
         auto const lanes = calc::numbers(whole_.lanes());
         auto const& weeks = screen_.plan().weeks;
         for (plan::Index i = 0; i < weeks.size(); ++i) {
-            add_week(weeks[i], weeks_[i].swum(lane_).totals);
+            add_week(weeks[i], weeks_[i].swum(lane_));
             others_.add(i, weeks_[i], lane_, lanes);
         }
         add_sums();
         table_.fit(1, screen_.options.width, screen_.ascii());
-        return title(screen_, {plan_label(screen_.plan()), lane_part(whole_)}) + table_.text(screen_.paint) +
-               remarks(screen_, sentences());
+        return title(screen_, {plan_label(screen_.plan()), lane_part(whole_), common_pace(screen_, lane_)}) +
+               table_.text(screen_.paint) + remarks(screen_, sentences()) +
+               unknown_time(screen_, {0, static_cast<plan::Index>(screen_.plan().sessions.size())}, whole_);
     }
 
   private:
@@ -121,6 +125,12 @@ class PlanTable {
         return whole;
     }
 
+    /// False where no week's time is known.
+    [[nodiscard]] static bool any_time(std::vector<Tally> const& weeks, int lane) {
+        return std::any_of(weeks.begin(), weeks.end(),
+                           [&](Tally const& week) { return week.swum(lane).time().has_value(); });
+    }
+
     [[nodiscard]] std::vector<Column> head() const {
         std::vector<Column> all{{"", false}, {"", false}, {"from", false}, {"sessions"}};
         auto const figures = columns(shown_);
@@ -128,11 +138,11 @@ class PlanTable {
         return all;
     }
 
-    void add_week(plan::Week const& week, calc::Totals const& totals) {
+    void add_week(plan::Week const& week, Figures const& figures) {
         std::vector<Cell> cells{{week_label(week), {}}, {visible(week.name), {}}};
         cells.push_back({week.from ? spell::day_of_month(*week.from) : std::string{}, {}});
         cells.push_back(count_cell(week.sessions.count));
-        append_cells(cells, totals, shown_, screen_.ascii());
+        append_cells(cells, figures, shown_, screen_.ascii());
         table_.row(cells);
     }
 
@@ -140,11 +150,11 @@ class PlanTable {
         table_.gap();
         std::vector<Cell> total{{"total", {}}, {}, {}};
         total.push_back(count_cell(static_cast<std::int64_t>(screen_.plan().sessions.size())));
-        append_cells(total, whole_.swum(lane_).totals, shown_, screen_.ascii());
+        append_cells(total, whole_.swum(lane_), shown_, screen_.ascii());
         table_.row(total, Ink::bold);
         if (whole_.has_if_time(lane_)) {
             std::vector<Cell> cells{{"if time", {}}, {}, {}, {}};
-            append_extra_cells(cells, whole_.if_time(lane_).totals, shown_, screen_.ascii());
+            append_extra_cells(cells, whole_.if_time(lane_), shown_, screen_.ascii());
             table_.row(cells);
         }
         if (auto const& race = screen_.plan().race) {
@@ -161,6 +171,8 @@ class PlanTable {
         auto all = others_.remarks(screen_, whole_.swum(lane_).totals.longest, shown_.unit);
         auto const pools = pool_remarks(screen_, lane_);
         all.insert(all.end(), pools.begin(), pools.end());
+        auto const times = time_remarks(whole_);
+        all.insert(all.end(), times.begin(), times.end());
         return all;
     }
 

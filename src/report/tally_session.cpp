@@ -2,6 +2,8 @@
 #include "grammar/words.hpp"
 #include "report/session_title.hpp"
 #include "report/tally_parts.hpp"
+#include "report/tally_time.hpp"
+#include "report/time_words.hpp"
 #include "report/width.hpp"
 #include "units/spell.hpp"
 
@@ -18,17 +20,18 @@ std::string section_label(plan::Plan const& plan, plan::Section const& section) 
 }
 
 bool same(Tally const& tally, int a, int b) {
-    return tally.swum(a).totals == tally.swum(b).totals && tally.if_time(a).totals == tally.if_time(b).totals;
+    return same(tally.swum(a), tally.swum(b)) && same(tally.if_time(a), tally.if_time(b));
 }
 
-/// Splits lanes that were alike so far where this section's figures differ.
-std::vector<calc::LaneSet> split_by(Tally const& tally, std::vector<calc::LaneSet> const& alike) {
+/// Splits lanes that were alike so far where two of them are not `same`.
+template <typename Same>
+std::vector<calc::LaneSet> split(std::vector<calc::LaneSet> const& alike, Same same) {
     std::vector<calc::LaneSet> result;
     for (auto const& lanes : alike) {
         auto const first = static_cast<std::ptrdiff_t>(result.size());
         for (int const lane : calc::numbers(lanes)) {
             auto found = std::find_if(result.begin() + first, result.end(), [&](calc::LaneSet const& others) {
-                return same(tally, calc::lowest(others), lane);
+                return same(calc::lowest(others), lane);
             });
             if (found == result.end()) {
                 found = result.insert(found, calc::LaneSet{});
@@ -39,16 +42,17 @@ std::vector<calc::LaneSet> split_by(Tally const& tally, std::vector<calc::LaneSe
     return result;
 }
 
-/// Lanes with the same figures in every row share their columns; without any lane
+/// Lanes with one pace and the same figures in every row share their columns; without any lane
 /// there is one block for all.
 std::vector<calc::LaneSet> blocks_of(Screen const& screen, plan::Index session, Tally const& whole) {
     std::vector<calc::LaneSet> blocks{whole.lanes()};
-    auto const& run = screen.plan().sessions[session].sections;
-    for (auto i = run.first; i < run.end(); ++i) {
-        auto const tally = screen.summary.section(session, i, whole.lanes());
-        if (tally.has_lane_lines()) {
-            blocks = split_by(tally, blocks);
-        }
+    if (whole.lanes().none()) {
+        return blocks;
+    }
+    blocks = split(
+        blocks, [&](int a, int b) { return lane_pace(screen, session, a) == lane_pace(screen, session, b); });
+    for (auto const& tally : screen.summary.sections(session)) {
+        blocks = split(blocks, [&](int a, int b) { return same(tally, a, b); });
     }
     std::sort(blocks.begin(), blocks.end(),
               [](auto const& a, auto const& b) { return calc::lowest(a) < calc::lowest(b); });
@@ -56,20 +60,36 @@ std::vector<calc::LaneSet> blocks_of(Screen const& screen, plan::Index session, 
 }
 
 /// A rep as a row: its distance and its lengths; no rep has a sum of timed ones.
-calc::Totals as_row(Distance rep, Pool const& pool) {
-    calc::Totals row;
-    row.distance = rep;
-    row.lengths = calc::lengths_of(rep, pool).value_or(0);
+Figures as_row(Distance rep, Pool const& pool) {
+    Figures row;
+    row.totals.distance = rep;
+    row.totals.lengths = calc::lengths_of(rep, pool).value_or(0);
     return row;
+}
+
+Minutes section_minutes(std::vector<Tally> const& sections, Tally const& whole, int lane) {
+    std::vector<std::optional<Band<Duration>>> times;
+    for (auto const& section : sections) {
+        times.push_back(section.swum(lane).time());
+    }
+    return minutes_of(times, whole.swum(lane).time());
 }
 
 class SessionTable {
   public:
     SessionTable(Screen const& screen, plan::Index session)
         : screen_(screen), pool_(screen.plan().pool_of(screen.plan().sessions[session])), session_(session),
-          whole_(screen.summary.session(session)),
-          blocks_(blocks_of(screen, session, whole_)), shown_{pool_.unit, whole_.has_lengths(), false,
-                                                              has_timed(whole_)} {}
+          whole_(screen.summary.session(session)), blocks_(blocks_of(screen, session, whole_)),
+          shown_(shown_of(whole_, pool_.unit, false)) {
+        for (auto const& lanes : blocks_) {
+            minutes_.push_back(
+                section_minutes(screen.summary.sections(session), whole_, calc::lowest(lanes)));
+        }
+    }
+
+    [[nodiscard]] Tally const& whole() const { return whole_; }
+    /// True if lanes stand over their columns; else what is said of lanes follows below.
+    [[nodiscard]] bool has_heads() const { return blocks_.front().any(); }
 
     /// As many lanes side by side as there is room for, the others below.
     [[nodiscard]] std::string text() const {
@@ -94,28 +114,68 @@ class SessionTable {
         auto const row = [&](std::string label, Ink ink, auto append) {
             std::vector<Cell> cells{{std::move(label), {}}};
             for (auto i = first; i < first + count; ++i) {
-                append(cells, calc::lowest(blocks_[i]));
+                append(cells, i);
             }
             table.row(cells, ink);
         };
-        auto const& run = screen_.plan().sessions[session_].sections;
-        for (auto i = run.first; i < run.end(); ++i) {
-            auto const tally = screen_.summary.section(session_, i, whole_.lanes());
-            row(section_label(screen_.plan(), screen_.plan().sections[i]), Ink::plain,
-                [&](auto& cells, int lane) { add(cells, tally.swum(lane).totals); });
-        }
-        table.gap();
-        row("total", Ink::bold, [&](auto& cells, int lane) { add(cells, whole_.swum(lane).totals); });
-        row("longest rep", Ink::bold, [&](auto& cells, int lane) {
-            add(cells, as_row(whole_.swum(lane).totals.longest, pool_));
-            cells.back() = shown_.timed ? Cell{} : cells.back();
-        });
-        if (has_if_time(first, count)) {
-            row("if time", Ink::plain, [&](auto& cells, int lane) {
-                append_extra_cells(cells, whole_.if_time(lane).totals, shown_, screen_.ascii());
+        auto const& sections = screen_.summary.sections(session_);
+        auto const& first_section = screen_.plan().sessions[session_].sections.first;
+        for (std::size_t i = 0; i < sections.size(); ++i) {
+            auto const& section = screen_.plan().sections[first_section + i];
+            row(section_label(screen_.plan(), section), Ink::plain, [&](auto& cells, std::size_t block) {
+                add(cells, sections[i].swum(lane(block)));
+                cells.push_back(minutes_[block].rows.empty() ? Cell{} : minutes_[block].rows[i]);
             });
         }
+        table.gap();
+        row("total", Ink::bold, [&](auto& cells, std::size_t block) {
+            add(cells, whole_.swum(lane(block)));
+            cells.push_back(minutes_[block].total);
+        });
+        row("longest rep", Ink::bold, [&](auto& cells, std::size_t block) {
+            auto const end = cells.size() + columns(shown_).size() + 1;
+            append_cells(cells, as_row(whole_.swum(lane(block)).totals.longest, pool_), without_timed(),
+                         screen_.ascii());
+            cells.resize(end);
+        });
+        if (has_if_time(first, count)) {
+            row("if time", Ink::plain, [&](auto& cells, std::size_t block) {
+                append_extra_cells(cells, whole_.if_time(lane(block)), shown_, screen_.ascii());
+                auto const time = minutes_cell(whole_.if_time(lane(block)).time());
+                cells.push_back(minutes_[block].rows.empty() ? Cell{} : extra(time));
+            });
+        }
+        if (has_heads() && has_time(first, count)) {
+            add_slot(row);
+        }
         return table;
+    }
+
+    /// Does it fit? Each lane's answer stands below its columns.
+    template <typename Row>
+    void add_slot(Row row) const {
+        auto const& slot = screen_.plan().sessions[session_].slot;
+        row(slot ? "slot " + spell::spaced(*slot) : "time", Ink::plain, [&](auto& cells, std::size_t block) {
+            cells.resize(cells.size() + columns(shown_).size());
+            auto const figures = whole_.swum(lane(block));
+            cells.push_back(minutes_[block].rows.empty() ? Cell{} : band_cell(figures, screen_.ascii()));
+        });
+    }
+
+    [[nodiscard]] int lane(std::size_t block) const { return calc::lowest(blocks_[block]); }
+
+    [[nodiscard]] Shown without_timed() const {
+        auto shown = shown_;
+        shown.timed = false;
+        shown.estimated = false;
+        return shown;
+    }
+
+    [[nodiscard]] bool has_time(std::size_t first, std::size_t count) const {
+        auto const begin = blocks_.begin() + static_cast<std::ptrdiff_t>(first);
+        return std::any_of(
+            begin, begin + static_cast<std::ptrdiff_t>(count),
+            [&](calc::LaneSet const& lanes) { return whole_.swum(calc::lowest(lanes)).time().has_value(); });
     }
 
     [[nodiscard]] bool has_if_time(std::size_t first, std::size_t count) const {
@@ -125,16 +185,17 @@ class SessionTable {
             [&](calc::LaneSet const& lanes) { return whole_.has_if_time(calc::lowest(lanes)); });
     }
 
-    void add(std::vector<Cell>& cells, calc::Totals const& totals) const {
-        append_cells(cells, totals, shown_, screen_.ascii());
+    void add(std::vector<Cell>& cells, Figures const& figures) const {
+        append_cells(cells, figures, shown_, screen_.ascii());
     }
 
     [[nodiscard]] std::vector<Column> columns_of(std::size_t first, std::size_t count) const {
         std::vector<Column> all{{"", false}};
         for (auto i = first; i < first + count; ++i) {
             auto block = columns(shown_);
+            block.push_back({"min"});
             if (blocks_[i].any()) {
-                block.back().group = lanes_label(blocks_[i], screen_.ascii());
+                block.back().group = lanes_head(screen_, session_, blocks_[i]);
                 block.back().span = block.size();
             }
             all.insert(all.end(), block.begin(), block.end());
@@ -148,6 +209,7 @@ class SessionTable {
     Tally whole_;
     std::vector<calc::LaneSet> blocks_;
     Shown shown_;
+    std::vector<Minutes> minutes_; ///< by block
 };
 
 } // namespace
@@ -155,7 +217,9 @@ class SessionTable {
 std::string session_screen(Screen const& screen, plan::Index session) {
     auto const& pool = screen.plan().pool_of(screen.plan().sessions[session]);
     auto const head = title(screen, session_title(screen.plan(), session, pool, screen.ascii()));
-    return head + SessionTable{screen, session}.text();
+    SessionTable const table{screen, session};
+    return head + table.text() + (table.has_heads() ? "" : answers(screen, session)) +
+           remarks(screen, time_remarks(table.whole())) + unknown_time(screen, {session, 1}, table.whole());
 }
 
 } // namespace lengthwise::report

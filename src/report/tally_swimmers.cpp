@@ -57,7 +57,8 @@ class SwimmersTable {
           shares_(any(all, [](auto const& one) { return one.swimmer->share.value_or(100) != 100; })),
           lengths_(any(all, [](auto const& one) { return one.has_lengths; })),
           timed_(any(all, [](auto const& one) { return one.figures.totals.timed_reps > 0; })),
-          time_(any(all, [](auto const& one) { return one.figures.time.has_value(); })), table_(head()) {}
+          estimated_(any(all, [](auto const& one) { return !one.figures.times.estimated.zero(); })),
+          time_(any(all, [](auto const& one) { return one.figures.time().has_value(); })), table_(head()) {}
 
     [[nodiscard]] std::string text() {
         for (auto const& one : all_) {
@@ -91,7 +92,7 @@ class SwimmersTable {
         if (shares_) {
             all.push_back({"share"});
         }
-        auto const figures = columns({unit_, lengths_, true, timed_});
+        auto const figures = columns(shown());
         all.insert(all.end(), figures.begin(), figures.end());
         if (time_) {
             all.push_back({"min"});
@@ -102,15 +103,20 @@ class SwimmersTable {
         return all;
     }
 
+    [[nodiscard]] Shown shown() const {
+        return {
+            .unit = unit_, .lengths = lengths_, .longest = true, .timed = timed_, .estimated = estimated_};
+    }
+
     void row(SwimmerFigures const& one) {
         std::vector<Cell> cells{{visible(one.swimmer->name), {}},
                                 {one.swimmer->lane ? std::to_string(*one.swimmer->lane) : "-", {}}};
         if (shares_) {
             cells.push_back({std::to_string(one.swimmer->share.value_or(100)) + " %", {}});
         }
-        append_cells(cells, one.figures.totals, {unit_, lengths_, true, timed_}, screen_.ascii());
+        append_cells(cells, one.figures, shown(), screen_.ascii());
         if (time_) {
-            auto const& time = one.figures.time;
+            auto const time = one.figures.time();
             cells.push_back({time ? band_minutes(*time, screen_.ascii()) : "?", {}});
         }
         if (per_) {
@@ -133,6 +139,7 @@ class SwimmersTable {
     bool shares_;
     bool lengths_;
     bool timed_;
+    bool estimated_;
     bool time_;
     Table table_;
 };

@@ -52,7 +52,9 @@ std::string tally_text(plan::Plan const& plan, TallyOptions const& options, Pain
     if (options.by_swimmer) {
         return head + swimmers_screen(screen, name_of(plan, options.scope));
     }
-    return head + (options.by ? by_screen(screen, name_of(plan, scope)) : screen_of(screen, scope));
+    return head + (options.by ? by_screen(screen, name_of(plan, scope),
+                                          narrowed(plan, scope).kind == Scope::Kind::session)
+                              : screen_of(screen, scope));
 }
 
 } // namespace lengthwise::report

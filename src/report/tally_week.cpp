@@ -1,4 +1,5 @@
 #include "report/tally_parts.hpp"
+#include "report/tally_time.hpp"
 #include "report/width.hpp"
 #include "units/spell.hpp"
 
@@ -41,23 +42,23 @@ std::vector<Cell> session_cells(plan::Plan const& plan, plan::Index index) {
 }
 
 struct OtherLanes {
-    calc::Totals totals;
+    Figures figures;
     calc::LaneSet lanes;
 };
 
 /// The lanes whose sums differ from the plain ones; equal ones together.
 std::vector<OtherLanes> other_lanes(Tally const& whole) {
     std::vector<OtherLanes> others;
-    auto const plain = whole.swum(whole.lane()).totals;
+    auto const plain = whole.swum(whole.lane());
     for (int const lane : calc::numbers(whole.lanes())) {
-        auto const totals = whole.swum(lane).totals;
-        if (totals == plain) {
+        auto const figures = whole.swum(lane);
+        if (same(figures, plain)) {
             continue;
         }
         auto found = std::find_if(others.begin(), others.end(),
-                                  [&](OtherLanes const& other) { return other.totals == totals; });
+                                  [&](OtherLanes const& other) { return same(other.figures, figures); });
         if (found == others.end()) {
-            found = others.insert(found, {totals, {}});
+            found = others.insert(found, {figures, {}});
         }
         found->lanes.set(static_cast<std::size_t>(lane));
     }
@@ -68,12 +69,14 @@ class WeekTable {
   public:
     WeekTable(Screen const& screen, plan::Index index)
         : screen_(screen), index_(index), week_(screen.plan().weeks[index]), whole_(screen.summary.whole()),
-          lane_(whole_.lane()), shown_{screen.summary.unit(), whole_.has_lengths(), true, has_timed(whole_)},
-          table_(head()) {}
+          lane_(whole_.lane()), shown_(shown_of(whole_, screen.summary.unit(), true)), table_({}) {
+        shown_.time = any_time();
+        table_ = Table{head()};
+    }
 
     [[nodiscard]] std::string text() {
         for (auto i = week_.sessions.first; i < week_.sessions.end(); ++i) {
-            row(session_cells(screen_.plan(), i), screen_.summary.session(i).swum(lane_).totals);
+            row(session_cells(screen_.plan(), i), screen_.summary.session(i).swum(lane_));
         }
         table_.gap();
         add_sums();
@@ -83,9 +86,18 @@ class WeekTable {
         return table_.text(screen_.paint);
     }
 
-    [[nodiscard]] int lane() const { return lane_; }
+    [[nodiscard]] Tally const& whole() const { return whole_; }
 
   private:
+    /// False where no session's time is known.
+    [[nodiscard]] bool any_time() const {
+        bool any = whole_.swum(lane_).time().has_value();
+        for (auto i = week_.sessions.first; i < week_.sessions.end() && !any; ++i) {
+            any = screen_.summary.session(i).swum(lane_).time().has_value();
+        }
+        return any;
+    }
+
     [[nodiscard]] std::vector<Column> head() const {
         std::vector<Column> all{{"", false}, {"", false}};
         auto const figures = columns(shown_);
@@ -93,8 +105,8 @@ class WeekTable {
         return all;
     }
 
-    void row(std::vector<Cell> cells, calc::Totals const& totals, Ink ink = Ink::plain) {
-        append_cells(cells, totals, shown_, screen_.ascii());
+    void row(std::vector<Cell> cells, Figures const& figures, Ink ink = Ink::plain) {
+        append_cells(cells, figures, shown_, screen_.ascii());
         table_.row(cells, ink);
     }
 
@@ -102,10 +114,10 @@ class WeekTable {
     void add_sums() {
         auto const label = week_.number ? week_label(week_) : "total";
         auto const whose = whole_.has_lane_lines() ? "in lane " + std::to_string(lane_) : std::string{};
-        row({{label, {}}, {whose, {}}}, whole_.swum(lane_).totals, Ink::bold);
+        row({{label, {}}, {whose, {}}}, whole_.swum(lane_), Ink::bold);
         for (auto const& other : other_lanes(whole_)) {
             auto const lanes = "in " + lanes_label(other.lanes, screen_.ascii());
-            row({{}, {lanes, {}}}, other.totals);
+            row({{}, {lanes, {}}}, other.figures);
             widest_label_ = std::max(widest_label_, cells(lanes));
         }
     }
@@ -113,15 +125,18 @@ class WeekTable {
     void add_if_time() {
         if (whole_.has_if_time(lane_)) {
             std::vector<Cell> cells{{"if time", {}}, {}};
-            append_extra_cells(cells, whole_.if_time(lane_).totals, shown_, screen_.ascii());
+            append_extra_cells(cells, whole_.if_time(lane_), shown_, screen_.ascii());
             table_.row(cells);
         }
     }
 
+    /// In the same lane; a week without lanes is held against the lowest lane of the one before.
     void add_week_before() {
         if (index_ > 0) {
-            Summary before{screen_.plan(), {Scope::Kind::week, index_ - 1}};
-            row({{week_label(screen_.plan().weeks[index_ - 1]), {}}, {}}, before.whole().swum(lane_).totals);
+            auto const before = screen_.summary.week(index_ - 1);
+            auto const lane = lane_ != 0 ? lane_ : before.lane();
+            auto const whose = lane == lane_ ? std::string{} : "in lane " + std::to_string(lane);
+            row({{week_label(screen_.plan().weeks[index_ - 1]), {}}, {whose, {}}}, before.swum(lane));
         }
     }
 
@@ -140,8 +155,13 @@ class WeekTable {
 std::string week_screen(Screen const& screen, plan::Index index) {
     WeekTable table{screen, index};
     auto const text = table.text();
-    auto const below = remarks(screen, pool_remarks(screen, table.lane()));
-    return week_title(screen, screen.plan().weeks[index]) + text + below;
+    auto const& whole = table.whole();
+    auto sentences = pool_remarks(screen, whole.lane());
+    auto const times = time_remarks(whole);
+    sentences.insert(sentences.end(), times.begin(), times.end());
+    auto const& week = screen.plan().weeks[index];
+    return week_title(screen, week) + text + remarks(screen, sentences) +
+           unknown_time(screen, week.sessions, whole);
 }
 
 } // namespace lengthwise::report

@@ -67,10 +67,32 @@ TEST_CASE("a scope without reps takes no time and adds no metres") {
 }
 
 TEST_CASE("what timed reps add is unknown without a pace, and nothing when they only tread") {
-    CHECK(
-        holds(json(support::session_with("10min\n")), R"("reps":1,"seconds":null,"estimated_metres":null)"));
+    CHECK(holds(json(support::session_with("10min\n")),
+                R"("reps":1,"seconds":{"low":600,"expected":600,"high":600},"estimated_metres":null)"));
     CHECK(holds(json(support::session_with("2min tread\n")),
-                R"("reps":1,"seconds":null,"estimated_metres":0)"));
+                R"("reps":1,"seconds":{"low":120,"expected":120,"high":120},"estimated_metres":0)"));
+}
+
+TEST_CASE("times are seconds, low, expected and high, in every scope, lane and word") {
+    auto const text = json("pool 25m\nthreshold 1:40\nswimmer \"Ash\" threshold 1:50 lane "
+                           "2\nsession\nwarm-up\n200 easy rest 20s\n"
+                           "main\nlane 1: 100\nlane 2: 100\n5min\nif time: 100 sprint\n",
+                           {}, calc::By::effort);
+    // 200 easy are 1:50, 1:55, 2:00 a 100; the rest of 20 s is the warm-up's.
+    CHECK(holds(text,
+                R"("kind":"warm-up","name":null,"metres":200,"lengths":8,"longest_rep_metres":200,"reps":1,)"
+                R"("seconds":{"low":240,"expected":250,"high":260},"estimated_metres":0)"));
+    CHECK(holds(text, R"({"lane":1,"metres":300,"lengths":12,"longest_rep_metres":200,"reps":3,)"
+                      R"("seconds":{"low":644,"expected":657,"high":670},"estimated_metres":275,)"
+                      R"("if_time":{"metres":100,"lengths":4,"longest_rep_metres":100,"reps":1,)"
+                      R"("seconds":{"low":78,"expected":85,"high":92},"estimated_metres":0}})"));
+    CHECK(holds(text, R"({"lane":2,"metres":300,"lengths":12,"longest_rep_metres":200,"reps":3,)"
+                      R"("seconds":{"low":676.4,"expected":690.7,"high":705},"estimated_metres":250,)"));
+    // Of a word what is swum in it: without the rest.
+    CHECK(holds(text, R"({"word":"easy","metres":200,"lengths":8,"longest_rep_metres":200,"reps":1,)"
+                      R"("seconds":{"low":220,"expected":230,"high":240},"estimated_metres":0})"));
+    CHECK(holds(text, R"({"word":"unsaid","metres":100,"lengths":4,"longest_rep_metres":100,"reps":2,)"
+                      R"("seconds":{"low":404,"expected":407,"high":410},"estimated_metres":275})"));
 }
 
 TEST_CASE("lengths are null only where no session inside has a pool with a length") {

@@ -60,6 +60,9 @@ cool-down     100        4
 total         800       32
 longest rep   300       12
 if time      +100       +4
+
+time unknown: the file has no threshold.
+Fits 1 h at a threshold of 5:56 per 100 m or faster.
 )");
 }
 
@@ -71,6 +74,8 @@ main         366⅔       11
 
 total        366⅔       11
 longest rep    -         -
+
+time unknown: the file has no threshold.
 )");
 }
 
@@ -85,6 +90,8 @@ cool-down    100        4      -  100        4      -
 
 total        700       28   5:00  500       20   5:00
 longest rep  100        4         100        4
+
+time unknown: the file has no threshold.
 )");
 }
 
@@ -101,6 +108,8 @@ cool-down    100        4      -
 
 total        500       20   5:00
 longest rep  100        4
+
+time unknown: the file has no threshold.
 )");
 }
 
@@ -121,6 +130,8 @@ main         400       16
 
 total        400       16
 longest rep  400       16
+
+time unknown: the file has no threshold.
 )");
 }
 
@@ -135,6 +146,9 @@ week 1                  1166⅔       43        300
 if time                 +100        +4
 
 11 lengths are of 33⅓ m
+
+time unknown: the file has no threshold.
+Every slot fits at a threshold of 5:56 per 100 m or faster.
 )");
 }
 
@@ -147,6 +161,8 @@ Mon 5 Jul  By lane         700        28        100   5:00
 week 2     in lane 1       700        28        100   5:00
            in lanes 2, 3   500        20        100   5:00
 week 1                    1166⅔       43        300      -
+
+time unknown: the file has no threshold.
 )");
     CHECK(otter_cove(week(2, 2)).find("week 2     in lane 2   500") != std::string::npos);
 }
@@ -164,6 +180,9 @@ race           11 Jul                                  400
 
 lanes 2, 3 swim 200 m less in week 2;
 11 lengths are of 33⅓ m
+
+time unknown: the file has no threshold.
+Every slot fits at a threshold of 5:56 per 100 m or faster.
 )");
 }
 
@@ -198,7 +217,7 @@ TEST_CASE("shares add to 100 where rounding each would not") {
 TEST_CASE("without any distance there is no share of it") {
     auto const timed = screen(support::session_with("10min easy\n5min hard\n"), by(calc::By::effort));
     CHECK(timed.find('%') == std::string::npos);
-    CHECK(timed.find("easy   -  10:00\nhard   -   5:00\n") != std::string::npos);
+    CHECK(timed.find("easy   -  10:00   10\nhard   -   5:00    5\n") != std::string::npos);
 }
 
 TEST_CASE("without a pool lengths are unknown and their column is away") {
@@ -216,6 +235,8 @@ main         200        8
 
 total        200        8
 longest rep   50        2
+
+time unknown: the file has no threshold.
 )");
     auto const yards = screen("pool 25yd\nweek 1\nsession\nmain\n100\nweek 2\nsession\nmain\n200\n");
     CHECK(yards.find("longest yd") != std::string::npos);
@@ -246,6 +267,8 @@ Mon    100        4        100
 Tue     50        2         50
 
 total  150        6        100
+
+time unknown: the file has no threshold.
 )");
 }
 
