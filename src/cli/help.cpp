@@ -13,9 +13,9 @@ constexpr std::string_view general =
 
   tally    metres, lengths, reps  deck     for the pool side
 
-  chart    longest rep and race   pace     threshold from swims
+  chart    longest rep and race   cards    waterproof cards
 
-  explain  any word or rule
+  pace     threshold from swims   explain  any word or rule
 
   lengthwise tally plan.swim
   lengthwise deck plan.swim --session Tue
@@ -130,6 +130,34 @@ constexpr std::string_view pace =
   lengthwise pace 200 2:32 400 5:22 800 11:08 --pool 25m
 )";
 
+constexpr std::string_view cards =
+    R"(lengthwise cards FILE: cards to print, laminate and take along
+
+  --week N  --session DAY|"NAME"   which sessions, else all
+  --lane N  --swimmer "NAME"       one lane's or swimmer's only
+
+  --size quarter                   whole, half, quarter, eighth
+                                   of the sheet, a5, a6, a7,
+                                   3x5in, 4x6in
+  --distance 70cm                  from the card to the eyes
+  --sheet a4|letter  --margin 6mm  what the printer leaves white
+  --back overview|pace             on the other side: turn the
+                                   sheet over its long edge
+  --hole                           where to punch for a cord
+  --copies N                       of each card
+  --test-sheet                     a bar of 50 mm to measure
+
+  --format png                     one picture, for a phone
+  --preview card.svg               a drawing of the first card
+
+  -o FILE  --force                 into a file; over an old one
+  --color auto|always|never  --ascii  --width N
+
+  lengthwise cards plan.swim -o cards.pdf
+  lengthwise cards plan.swim --week 2 --size half --distance 1m
+      --hole --back pace -o week-2.pdf
+)";
+
 constexpr std::string_view explain =
     R"(lengthwise explain [WORD]: what a word or a rule means
 
@@ -142,8 +170,8 @@ constexpr std::string_view explain =
 )";
 
 constexpr std::array helps{
-    Help{"tally", tally}, Help{"deck", deck}, Help{"chart", chart},     Help{"check", check},
-    Help{"tidy", tidy},   Help{"pace", pace}, Help{"explain", explain},
+    Help{"tally", tally}, Help{"deck", deck}, Help{"chart", chart}, Help{"check", check},
+    Help{"tidy", tidy},   Help{"pace", pace}, Help{"cards", cards}, Help{"explain", explain},
 };
 
 } // namespace

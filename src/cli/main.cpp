@@ -1,3 +1,4 @@
+#include "cli/cards_program.hpp"
 #include "cli/descriptor_output.hpp"
 #include "cli/disk_words.hpp"
 #include "cli/plans.hpp"
@@ -10,8 +11,8 @@ int main(int count, char** arguments) {
     DescriptorOutput out{1};
     DescriptorOutput err{2};
     Disk disk;
-    auto const code =
-        run({arguments + (count > 0 ? 1 : 0), arguments + count}, disk, surroundings(), out, err);
+    std::vector<std::string> const words{arguments + (count > 0 ? 1 : 0), arguments + count};
+    auto const code = run(words, disk, surroundings(), out, err, cards_program(words));
     out.flush();
     if (out.error() != 0) {
         err.write("lengthwise: cannot write standard output: " + words_of(out.error()) + "\n");

@@ -1,5 +1,6 @@
 #include "cli/options.hpp"
 
+#include "cards/sheet.hpp"
 #include "cli/help.hpp"
 #include "cli/option_reader.hpp"
 #include "cli/swims.hpp"
@@ -151,6 +152,53 @@ void add(Reader& reader, TypedPace& typed) {
     add_target(reader, pace.target);
 }
 
+/// "1m", "70cm", "6mm", "1.5m", within limits; mm.
+std::function<bool(std::string const&)> size_in_mm(double& to, double low, double high) {
+    return [&to, low, high](std::string const& text) {
+        auto const size = millimetres(text);
+        if (!size || *size < low || *size > high) {
+            return false;
+        }
+        to = *size;
+        return true;
+    };
+}
+
+std::function<bool(std::string const&)> any_text(std::optional<std::string>& to) {
+    return [&to](std::string const& text) {
+        to = text;
+        return !text.empty();
+    };
+}
+
+void add(Reader& reader, Cards& cards) {
+    reader.files(cards.files);
+    add_wish(reader, cards.wish);
+    reader.value("--swimmer", "a swimmer's name", any_text(cards.swimmer));
+    std::string const sizes = "whole, half, quarter, eighth, a5, a6, a7, 3x5in or 4x6in";
+    reader.value("--size", sizes, [&cards](std::string const& text) {
+        cards.size = text;
+        return cards::find_card_size(text) != nullptr;
+    });
+    reader.value("--sheet", "a4 or letter", one_of(cards.letter, {{"a4", false}, {"letter", true}}));
+    reader.value("--margin", "what the printer leaves white, 0mm to 30mm", size_in_mm(cards.margin, 0, 30));
+    reader.flag("--hole", cards.hole);
+    reader.value(
+        "--back", "overview or pace",
+        one_of(cards.back, {{"overview", report::BackKind::overview}, {"pace", report::BackKind::pace}}));
+    reader.value("--copies", "a number, 1 to 100", [&cards](std::string const& text) {
+        auto const copies = number(text, 1, 100);
+        cards.copies = copies.value_or(1);
+        return copies.has_value();
+    });
+    reader.flag("--test-sheet", cards.test_sheet);
+    reader.value("--distance", "how far away it is read, 30cm to 3m", size_in_mm(cards.distance, 300, 3000));
+    reader.value("--preview", "an SVG's name", any_text(cards.preview));
+    reader.value("--format", "pdf or png", one_of(cards.png, {{"pdf", false}, {"png", true}}));
+    add_look(reader, cards.look);
+    add_target(reader, cards.target);
+}
+
 void add(Reader& reader, Words& words, Explain& explain) {
     reader.files(words);
     add_look(reader, explain.look);
@@ -165,6 +213,15 @@ Options read(std::string_view name, Words const& arguments) {
         return *instead;
     }
     return command;
+}
+
+Options read_cards(Words const& arguments) {
+    auto options = read<Cards>("cards", arguments);
+    auto const* const cards = std::get_if<Cards>(&options);
+    if (cards != nullptr && cards->files.size() > 1) {
+        return Misuse{"cards takes one file"};
+    }
+    return options;
 }
 
 Options read_deck(Words const& arguments) {
@@ -273,6 +330,9 @@ Options read_options(Words const& arguments) {
     if (command == "pace") {
         return read_pace(rest);
     }
+    if (command == "cards") {
+        return read_cards(rest);
+    }
     if (command == "explain") {
         return read_explain(rest);
     }
@@ -287,6 +347,7 @@ Words option_names(std::string_view command) {
     Check check;
     Tidy tidy;
     TypedPace pace;
+    Cards cards;
     Explain explain;
     Words words;
     if (command == "tally") {
@@ -301,6 +362,8 @@ Words option_names(std::string_view command) {
         add(reader, tidy);
     } else if (command == "pace") {
         add(reader, pace);
+    } else if (command == "cards") {
+        add(reader, cards);
     } else {
         add(reader, words, explain);
     }

@@ -2,6 +2,7 @@
 
 #include "calc/breakdown.hpp"
 #include "calc/threshold.hpp"
+#include "report/card_views.hpp"
 #include "report/choose.hpp"
 #include "units/date.hpp"
 #include "units/distance.hpp"
@@ -93,6 +94,25 @@ struct Pace {
     Target target;
 };
 
+/// Sizes in mm.
+struct Cards {
+    std::vector<std::string> files; ///< one, or none for a test sheet
+    report::Wish wish;
+    std::optional<std::string> swimmer;
+    std::string size = "quarter";
+    bool letter = false; ///< paper: A4 unless said
+    double margin = 6;
+    bool hole = false;
+    report::BackKind back = report::BackKind::none;
+    std::uint32_t copies = 1;
+    bool test_sheet = false;
+    double distance = 700;              ///< from the card to the eyes
+    std::optional<std::string> preview; ///< an SVG's name
+    bool png = false;
+    Look look;
+    Target target;
+};
+
 struct Explain {
     std::string word; ///< empty: a list of all there is
     Look look;
@@ -108,7 +128,7 @@ struct Misuse {
     std::string problem; ///< one sentence, perhaps a list below it
 };
 
-using Options = std::variant<Answer, Misuse, Tally, Deck, Chart, Check, Tidy, Pace, Explain>;
+using Options = std::variant<Answer, Misuse, Tally, Deck, Chart, Check, Tidy, Pace, Cards, Explain>;
 
 /// `arguments` are those behind the program's name.
 [[nodiscard]] Options read_options(std::vector<std::string> const& arguments);

@@ -43,8 +43,8 @@ bool is_one_of(std::string const& target, std::vector<std::string> const& names,
 /// Runs one command; with `-o` its results are gathered and put in place as a whole, if all went well.
 class Runner {
   public:
-    Runner(Files& files, Surroundings const& around, Output& out, Output& err)
-        : files_(files), around_(around), out_(out), err_(err) {}
+    Runner(Files& files, Surroundings const& around, Output& out, Output& err, CardsCommand const& cards)
+        : files_(files), around_(around), out_(out), err_(err), cards_(cards) {}
 
     int operator()(Answer const& answer) {
         out_.write(answer.text);
@@ -67,6 +67,18 @@ class Runner {
     int operator()(Chart const& options) { return targeted(options, chart); }
     int operator()(Check const& options) { return targeted(options, check); }
     int operator()(Pace const& options) { return targeted(options, pace); }
+    int operator()(Cards const& options) {
+        if (!cards_) {
+            console(out_, options.look, false).say("cards are not installed");
+            return misused;
+        }
+        bool const to_screen = !options.target.file && !options.preview && around_.out_is_terminal;
+        if (to_screen) {
+            console(out_, options.look, false).say("cards go into a file: -o cards.pdf");
+            return misused;
+        }
+        return targeted(options, cards_);
+    }
 
   private:
     Console console(Output& out, Look const& look, bool terminal) {
@@ -79,8 +91,8 @@ class Runner {
                 .typed = around_.in_is_terminal};
     }
 
-    template <typename Command>
-    int targeted(Command const& options, int (*command)(Command const&, Files&, Console&)) {
+    template <typename Command, typename Run>
+    int targeted(Command const& options, Run const& command) {
         if (!options.target.file || *options.target.file == "-") {
             auto console = this->console(out_, options.look, around_.out_is_terminal);
             return command(options, files_, console);
@@ -113,14 +125,15 @@ class Runner {
     Surroundings const& around_;
     Output& out_;
     Output& err_;
+    CardsCommand const& cards_;
 };
 
 } // namespace
 
 int run(std::vector<std::string> const& arguments, Files& files, Surroundings const& around, Output& out,
-        Output& err) {
+        Output& err, CardsCommand const& cards) {
     try {
-        return std::visit(Runner{files, around, out, err}, read_options(arguments));
+        return std::visit(Runner{files, around, out, err, cards}, read_options(arguments));
     } catch (std::bad_alloc const&) {
         err.write("lengthwise: out of memory\n");
         return misused;

@@ -3,9 +3,12 @@
 #include "grammar/bundle.hpp"
 #include "plan/resolve.hpp"
 
+#include <algorithm>
+#include <array>
 #include <charconv>
 #include <initializer_list>
 #include <string>
+#include <utility>
 
 namespace lengthwise::cli {
 
@@ -96,6 +99,29 @@ std::optional<Duration> duration(std::string_view text) {
         bool const one_time = rest && rest->low == rest->high && !rest->high.zero();
         return one_time ? std::optional{rest->high} : std::nullopt;
     });
+}
+
+std::optional<double> millimetres(std::string_view text) {
+    constexpr std::array<std::pair<std::string_view, double>, 4> units{
+        {{"mm", 1}, {"cm", 10}, {"m", 1000}, {"in", 25.4}}};
+    auto const digits = std::min(text.find_first_not_of("0123456789."), text.size());
+    auto const figure = text.substr(0, digits);
+    auto const point = std::min(figure.find('.'), figure.size());
+    auto const whole = number(figure.substr(0, point), 0, 99'999);
+    auto const behind = point < figure.size() ? figure.substr(point + 1) : "0";
+    auto const part = number(behind, 0, 999);
+    auto unit = text.substr(digits);
+    unit.remove_prefix(unit.starts_with(' ') ? 1 : 0);
+    auto const found =
+        std::find_if(units.begin(), units.end(), [&](auto const& u) { return u.first == unit; });
+    if (!whole || !part || behind.size() > 3 || found == units.end()) {
+        return std::nullopt;
+    }
+    double share = *part;
+    for (std::size_t i = 0; i < behind.size(); ++i) {
+        share /= 10;
+    }
+    return (*whole + share) * found->second;
 }
 
 } // namespace lengthwise::cli

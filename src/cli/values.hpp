@@ -36,4 +36,7 @@ namespace lengthwise::cli {
 /// A time as the notation writes it behind `rest`: "20min", "90s", "1:30". More than nothing.
 [[nodiscard]] std::optional<Duration> duration(std::string_view text);
 
+/// A size with its unit, "1m", "70cm", "6mm", "0.7m", in mm; at most three decimals.
+[[nodiscard]] std::optional<double> millimetres(std::string_view text);
+
 } // namespace lengthwise::cli

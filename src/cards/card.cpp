@@ -1,0 +1,295 @@
+#include "cards/card.hpp"
+
+#include "cards/body.hpp"
+#include "cards/flow.hpp"
+#include "cards/head.hpp"
+#include "cards/strip.hpp"
+
+#include <algorithm>
+#include <optional>
+
+namespace lengthwise::cards {
+namespace {
+
+constexpr std::size_t most_cards = 99;
+constexpr int steps_of_type = 20;
+/// A strip that would fill more of a card than this is left out.
+constexpr double strip_share = 0.55;
+constexpr double strip_air = 0.5; ///< capitals above and below it
+
+/// One way to lay the session out, tried.
+struct Trial {
+    Setting setting;
+    Body body;
+    Rooms rooms;
+    std::optional<Strip> strip;
+    std::vector<std::size_t> starts;
+    std::size_t head_lines = 0;
+
+    [[nodiscard]] std::size_t cards() const { return starts.empty() ? most_cards + 1 : starts.size(); }
+    [[nodiscard]] std::size_t lines() const { return body.lines.size(); }
+    /// That larger type must not break; notes may.
+    [[nodiscard]] std::size_t firm_lines() const {
+        auto const notes = std::count_if(body.lines.begin(), body.lines.end(),
+                                         [](BodyLine const& line) { return line.note; });
+        return head_lines + body.lines.size() - static_cast<std::size_t>(notes);
+    }
+};
+
+class Layout {
+  public:
+    Layout(report::Card const& card, Wanted const& wanted, Measure& measure)
+        : card_(card), wanted_(wanted), measure_(measure), floor_(height_of_arc(wanted.distance, set_arc)) {}
+
+    Laid lay_out() {
+        Laid laid;
+        auto best = at_floor(laid.level);
+        if (best.cards() > most_cards || !inside(best)) {
+            laid.problem = best.cards() > most_cards ? "does not fit" : "is too wide";
+            return laid;
+        }
+        best = with_clocks(std::move(best));
+        if (laid.level == 0) {
+            best = grown(std::move(best));
+        }
+        best = opened(std::move(best));
+        laid.scale = best.setting.scale;
+        laid.strip = best.strip.has_value();
+        for (std::size_t i = 0; i < best.starts.size(); ++i) {
+            laid.fronts.push_back(draw(best, i));
+        }
+        return laid;
+    }
+
+  private:
+    Trial attempt(Setting const& setting) {
+        Trial trial{setting, body_of(card_, setting, measure_), {}, {}, {}, 0};
+        measure_rooms(trial);
+        trial.starts = flow(trial.body.lines, trial.rooms);
+        return trial;
+    }
+
+    void measure_rooms(Trial& trial) {
+        auto const& setting = trial.setting;
+        auto const room = [&](Share const& share) {
+            auto const head = head_of(card_, share, setting, measure_);
+            auto const foot = foot_of(card_, share, setting, measure_);
+            trial.head_lines += head.marks.size();
+            return foot.top - rule_gap * setting.scale.capital - head.bottom;
+        };
+        auto& rooms = trial.rooms;
+        Share const on{2, 99, card_.total, card_.lengths, {}, {}};
+        rooms.alone = room({});
+        rooms.first = room({1, 99});
+        rooms.middle = room(on);
+        rooms.last = room({99, 99, card_.total, card_.lengths, {}, {}});
+        rooms.top = rule_gap * setting.scale.capital;
+        rooms.heading = rise_of_em * setting.scale.small_em();
+        if (card_.strip) {
+            auto strip = strip_of(*card_.strip, setting, measure_);
+            if (strip.columns > 0 && strip.height() < strip_share * rooms.middle) {
+                rooms.strip = strip.height() + strip_gap(setting);
+                trial.strip = std::move(strip);
+            }
+        }
+    }
+    static double strip_gap(Setting const& setting) { return strip_air * setting.scale.capital; }
+
+    Setting setting(double capital, Level const& level) const {
+        return {wanted_.size, {capital}, level, wanted_.hole, false, wanted_.back};
+    }
+
+    /// The first thing to give up that saves a card is given up.
+    Trial at_floor(std::size_t& level) {
+        auto best = attempt(setting(floor_, levels[0]));
+        level = 0;
+        for (std::size_t i = 1; i < levels.size() && best.cards() > 1; ++i) {
+            auto trial = attempt(setting(floor_, levels[i]));
+            if (trial.cards() < best.cards() || (!inside(best) && inside(trial))) {
+                best = std::move(trial);
+                level = i;
+            }
+        }
+        return best;
+    }
+
+    /// No text reaches beyond the edges; long figures on a very small card might.
+    static bool inside(Trial const& trial) {
+        auto const& lines = trial.body.lines;
+        return std::all_of(lines.begin(), lines.end(), [&](BodyLine const& line) {
+            return std::all_of(line.texts.begin(), line.texts.end(), [&](Text const& text) {
+                return text.left() > safe_edge - 0.01 && text.right() < trial.setting.right() + 0.01;
+            });
+        });
+    }
+
+    [[nodiscard]] bool timed() const {
+        return std::any_of(
+            card_.sections.begin(), card_.sections.end(), [](report::CardSection const& section) {
+                return std::any_of(section.rows.begin(), section.rows.end(),
+                                   [](report::CardRow const& row) { return !row.clock.empty(); });
+            });
+    }
+
+    /// Leave times stand before each line where no line breaks for them.
+    Trial with_clocks(Trial plain) {
+        if (!timed()) {
+            return plain;
+        }
+        auto setting = plain.setting;
+        setting.clock_column = true;
+        auto trial = attempt(setting);
+        return as_good(trial, plain) ? trial : plain;
+    }
+
+    static bool as_good(Trial const& trial, Trial const& than) {
+        return trial.cards() == than.cards() && trial.firm_lines() <= than.firm_lines() &&
+               trial.body.halves == than.body.halves && trial.strip.has_value() == than.strip.has_value() &&
+               inside(trial);
+    }
+
+    /// The largest type with which no line breaks and no card is added.
+    Trial grown(Trial best) {
+        auto const largest = height_of_arc(wanted_.distance, largest_arc);
+        int low = 0;
+        int high = steps_of_type;
+        while (low < high) {
+            auto const middle = (low + high + 1) / 2;
+            auto setting = best.setting;
+            setting.scale.capital = floor_ + (largest - floor_) * middle / steps_of_type;
+            auto trial = attempt(setting);
+            if (as_good(trial, best)) {
+                best = std::move(trial);
+                low = middle;
+            } else {
+                high = middle - 1;
+            }
+        }
+        return best;
+    }
+
+    /// What room is left goes between the lines, then into the strip.
+    Trial opened(Trial best) {
+        for (double pitch = largest_pitch; pitch > best.setting.level.pitch + 0.01; pitch -= 0.05) {
+            auto setting = best.setting;
+            setting.level.pitch = pitch;
+            auto trial = attempt(setting);
+            if (as_good(trial, best)) {
+                return trial;
+            }
+        }
+        return best;
+    }
+
+    Share share_of(Trial const& trial, std::size_t index) const {
+        Share share{index + 1, trial.starts.size(), {}, {}, {}, {}};
+        auto const& lines = trial.body.lines;
+        if (auto const* const before = index > 0 ? lines[trial.starts[index]].swum_before : nullptr) {
+            share.so_far = before->so_far;
+            share.lengths_so_far = before->lengths_so_far;
+        }
+        if (auto const* const swum =
+                index + 1 < trial.starts.size() ? lines[trial.starts[index + 1]].swum_before : nullptr) {
+            share.total = swum->so_far;
+            share.lengths = swum->lengths_so_far;
+        }
+        return share;
+    }
+
+    Picture draw(Trial const& trial, std::size_t index) {
+        auto const& setting = trial.setting;
+        auto const share = share_of(trial, index);
+        auto head = head_of(card_, share, setting, measure_);
+        auto foot = foot_of(card_, share, setting, measure_);
+        Picture picture{setting.size, std::move(head.marks)};
+        auto const end = index + 1 < trial.starts.size() ? trial.starts[index + 1] : trial.lines();
+        bool const strip =
+            draw_lines(trial, trial.starts[index], end, head.bottom + trial.rooms.top, picture.marks);
+        if (strip && trial.strip) {
+            auto grown = *trial.strip;
+            auto const used = height_of(trial.body.lines, trial.starts[index], end, trial.rooms);
+            auto const room = foot.top - rule_gap * setting.scale.capital - head.bottom;
+            auto const each = (room - used) / static_cast<double>(grown.row_ends.size());
+            grown.cell_height = std::clamp(grown.cell_height + each, grown.cell_height, grown.most_height);
+            auto const y = foot.top - strip_air * setting.scale.capital - grown.height();
+            cards::draw(grown, y, setting, measure_, picture.marks);
+        }
+        picture.marks.insert(picture.marks.end(), foot.marks.begin(), foot.marks.end());
+        frame(setting, picture.marks, false);
+        return picture;
+    }
+
+  public:
+    static void frame(Setting const& setting, std::vector<Mark>& marks, bool mirrored) {
+        marks.emplace_back(Frame{{frame_edge, frame_edge},
+                                 {setting.size.width - 2 * frame_edge, setting.size.height - 2 * frame_edge},
+                                 frame_radius,
+                                 frame_line});
+        if (setting.hole) {
+            auto const x = mirrored ? hole_centre : setting.size.width - hole_centre;
+            marks.emplace_back(Ring{{x, hole_centre}, hole_radius});
+        }
+    }
+
+  private:
+    /// Gives whether the longest rep is among them.
+    bool draw_lines(Trial const& trial, std::size_t first, std::size_t end, double y,
+                    std::vector<Mark>& marks) {
+        auto const& lines = trial.body.lines;
+        auto const& setting = trial.setting;
+        bool strip = false;
+        if (first < end && goes_on(lines, first)) {
+            auto const heading = continued(card_, lines[first], setting, measure_);
+            y += heading.rise;
+            write(heading, y, marks);
+            y += lines[first].advance;
+        } else if (first < end) {
+            y += lines[first].rise;
+        }
+        std::vector<double> tops(trial.body.bars.size(), 0);
+        std::vector<double> bottoms(trial.body.bars.size(), 0);
+        for (auto i = first; i < end; ++i) {
+            auto const& line = lines[i];
+            y += i > first ? line.advance : 0;
+            if (line.rule > 0 && i > first) {
+                marks.emplace_back(
+                    Line{{safe_edge, y - line.rule}, {setting.right(), y - line.rule}, hair_rule});
+            }
+            write(line, y, marks);
+            auto const capital = line.of_set ? setting.scale.capital : setting.scale.small();
+            for (auto const bar : line.bars) {
+                tops[bar] = tops[bar] > 0 ? tops[bar] : y - capital;
+                bottoms[bar] = y + line.fall * 0.6;
+            }
+            strip = strip || line.strip;
+        }
+        for (std::size_t i = 0; i < tops.size(); ++i) {
+            if (tops[i] > 0) {
+                auto const& bar = trial.body.bars[i];
+                auto const x = bar.x + bar.width / 2;
+                marks.emplace_back(Line{{x, tops[i]}, {x, bottoms[i]}, bar.width});
+            }
+        }
+        return strip;
+    }
+
+    static void write(BodyLine const& line, double y, std::vector<Mark>& marks) {
+        for (auto text : line.texts) {
+            text.at.y += y;
+            marks.emplace_back(std::move(text));
+        }
+    }
+
+    report::Card const& card_;
+    Wanted const& wanted_;
+    Measure& measure_;
+    double floor_;
+};
+
+} // namespace
+
+Laid lay_out(report::Card const& card, Wanted const& wanted, Measure& measure) {
+    return Layout{card, wanted, measure}.lay_out();
+}
+
+} // namespace lengthwise::cards

@@ -1,0 +1,250 @@
+#include "cards_program/make_cards.hpp"
+
+#include "cards/card.hpp"
+#include "cards/sheet.hpp"
+#include "cards/svg.hpp"
+#include "cards/test_sheet.hpp"
+#include "cards_program/pick.hpp"
+#include "cli/plans.hpp"
+#include "paint/painter.hpp"
+#include "report/card_views.hpp"
+#include "report/width.hpp"
+#include "units/spell.hpp"
+
+#include <fmt/format.h>
+
+namespace lengthwise::cli {
+namespace {
+
+constexpr double png_dots = 8; ///< to the mm, about 200 an inch
+constexpr double highest_png = 30'000;
+constexpr char const* no_day = "2000-01-01";
+
+/// A card, on its front and perhaps its back.
+struct Side {
+    cards::Picture front;
+    std::optional<cards::Picture> back;
+};
+
+class Maker {
+  public:
+    Maker(Cards const& options, Files& files, Console& console, paint::Shaper& shaper)
+        : options_(options), files_(files), console_(console), shaper_(shaper),
+          paper_(options.letter ? cards::letter : cards::a4) {}
+
+    int plan(Loaded const& loaded) {
+        auto const picked = pick_cards(loaded.plan(), options_, console_.ascii);
+        if (!picked.problem.empty()) {
+            console_.say(picked.problem);
+            return misused;
+        }
+        auto const& size = *cards::find_card_size(options_.size);
+        auto const card = cards::size_on(size, paper_, options_.margin);
+        grid_ = cards::impose(card, paper_, options_.margin);
+        if (!grid_) {
+            console_.say(fmt::format(
+                "a card of {} has no room on this sheet; try --size quarter or --margin 4mm", options_.size));
+            return misused;
+        }
+        about_ = about(loaded.plan(), picked.cards.front());
+        report::CardViews views{loaded.plan()};
+        for (auto const& wanted : picked.cards) {
+            auto const view = view_of(views, loaded.plan(), wanted);
+            if (!lay_out(view, wanted, loaded)) {
+                code_ = has_errors;
+            }
+            if (sides_.size() >= grid_->cards() && options_.target.file && !options_.png) {
+                print(false);
+            }
+        }
+        return finish();
+    }
+
+    int test_sheet() {
+        about_ = {"Test sheet", "A bar of 50 mm", no_day};
+        auto const picture = cards::test_sheet(paper_, options_.margin, shaper_);
+        paint::PdfWriter pdf{shaper_, about_};
+        pdf.add({paper_, {{&picture, {}, false}}, {}});
+        console_.out.write(pdf.finish());
+        return fine;
+    }
+
+  private:
+    static paint::About about(plan::Plan const& plan, CardWish const& first) {
+        auto const& date = plan.sessions[first.session].date;
+        auto const title =
+            plan.name.empty() ? report::session_label(plan, first.session) : report::visible(plan.name);
+        return {title, "Cards for the pool", date ? spell::iso(*date) : no_day};
+    }
+
+    report::Card view_of(report::CardViews& views, plan::Plan const&, CardWish const& wanted) {
+        if (wanted.own) {
+            return report::CardViews{wanted.own->plan}.card(0, wanted.lane, options_.back, wanted.whose);
+        }
+        return views.card(wanted.session, wanted.lane, options_.back, wanted.whose);
+    }
+
+    bool lay_out(report::Card const& view, CardWish const& wanted, Loaded const& loaded) {
+        cards::Wanted const how{grid_->card, options_.distance, options_.hole, view.back.has_value()};
+        auto laid = cards::lay_out(view, how, shaper_);
+        if (!laid.problem.empty()) {
+            console_.say(fmt::format("{} {} on cards of {} that are read from {}; try a larger --size or a "
+                                     "shorter --distance",
+                                     report::session_label(loaded.plan(), wanted.session), laid.problem,
+                                     options_.size, distance()));
+            return false;
+        }
+        if (first_.empty()) {
+            first_ = laid.fronts;
+        }
+        for (std::uint32_t copy = 0; copy < options_.copies; ++copy) {
+            for (auto const& front : laid.fronts) {
+                sides_.push_back({front, std::nullopt});
+            }
+        }
+        return true;
+    }
+
+    [[nodiscard]] std::string distance() const {
+        return options_.distance >= 1000 ? fmt::format("{}m", options_.distance / 1000)
+                                         : fmt::format("{}cm", options_.distance / 10);
+    }
+
+    /// Full sheets; at the end the last one too.
+    void print(bool all) {
+        if (!pdf_) {
+            pdf_.emplace(shaper_, about_);
+        }
+        auto const each = grid_->cards();
+        std::size_t at = 0;
+        for (; at + each <= sides_.size() || (all && at < sides_.size()); at += each) {
+            paint::Page front{grid_->paper, {}, cards::cut_marks(*grid_)};
+            paint::Page back{grid_->paper, {}, {}};
+            for (std::size_t i = 0; i < each && at + i < sides_.size(); ++i) {
+                auto const& side = sides_[at + i];
+                front.pictures.push_back({&side.front, cards::place(*grid_, i), false});
+                if (side.back) {
+                    auto const place = cards::back_place(*grid_, i);
+                    back.pictures.push_back({&*side.back, place.at, place.upside_down});
+                }
+            }
+            pdf_->add(front);
+            if (options_.back != report::BackKind::none) {
+                pdf_->add(back);
+            }
+        }
+        sides_.erase(sides_.begin(),
+                     sides_.begin() + static_cast<std::ptrdiff_t>(std::min(at, sides_.size())));
+    }
+
+    int finish() {
+        if (code_ != fine) {
+            return code_;
+        }
+        if (!preview()) {
+            return misused;
+        }
+        bool const printed = options_.target.file || !options_.preview;
+        std::string bytes;
+        if (printed && options_.png) {
+            auto const picture = stacked();
+            if (picture.size.height * png_dots > highest_png) {
+                console_.say("these cards are too many for one picture; choose with --week and --session");
+                return misused;
+            }
+            bytes = paint::png(picture, shaper_, png_dots);
+        } else if (printed) {
+            print(true);
+            bytes = pdf_->finish();
+        }
+        if (auto const lacking = missing(); !lacking.empty()) {
+            console_.say(lacking);
+            return has_errors;
+        }
+        console_.out.write(bytes);
+        return fine;
+    }
+
+    /// A letter that no font has would be printed as a box.
+    [[nodiscard]] std::string missing() const {
+        std::string list;
+        for (auto const letter : shaper_.missing()) {
+            list += fmt::format("{}U+{:04X}", list.empty() ? "" : ", ", static_cast<std::uint32_t>(letter));
+        }
+        return list.empty() ? list
+                            : fmt::format("no font here has the letter {}; install fonts-noto-core and "
+                                          "fonts-noto-cjk, or write it otherwise",
+                                          list);
+    }
+
+    bool preview() {
+        if (!options_.preview) {
+            return true;
+        }
+        auto const drawn = cards::svg(first_, about_.title);
+        auto const existing = options_.target.force ? Existing::replace : Existing::keep;
+        if (auto const refusal = files_.write(*options_.preview, drawn, existing)) {
+            console_.say(
+                fmt::format("cannot write {}: {}", report::visible(*options_.preview), refusal->reason));
+            return false;
+        }
+        console_.err.write(fmt::format("wrote {}\n", report::visible(*options_.preview)));
+        return true;
+    }
+
+    /// All cards one below the other.
+    [[nodiscard]] cards::Picture stacked() const {
+        cards::Picture all;
+        for (auto const& side : sides_) {
+            cards::append(all, side.front);
+        }
+        return all;
+    }
+
+    Cards const& options_;
+    Files& files_;
+    Console& console_;
+    paint::Shaper& shaper_;
+    cards::Size paper_;
+    std::optional<cards::Grid> grid_;
+    paint::About about_;
+    std::vector<Side> sides_;
+    std::vector<cards::Picture> first_;
+    std::optional<paint::PdfWriter> pdf_;
+    int code_ = fine;
+};
+
+} // namespace
+
+int make_cards(Cards const& options, char const* fonts, Files& files, Console& console) {
+    std::optional<Loaded> loaded;
+    if (!options.test_sheet) {
+        auto const named = cli::named(options.files, files, console);
+        if (named.code != fine) {
+            return named.code;
+        }
+        if (named.files.size() != 1) {
+            console.say("cards takes one file");
+            return misused;
+        }
+        loaded = load(named.files.front(), files, console);
+        if (!loaded) {
+            return misused;
+        }
+        if (loaded->errors.has_errors()) {
+            say_errors(*loaded, console);
+            return has_errors;
+        }
+    }
+    auto own = paint::own_fonts(paint::font_folders(fonts));
+    if (!own) {
+        console.say(
+            fmt::format("the font of the cards is not here; install the package {}", paint::font_package));
+        return misused;
+    }
+    paint::Shaper shaper{std::move(*own)};
+    Maker maker{options, files, console, shaper};
+    return loaded ? maker.plan(*loaded) : maker.test_sheet();
+}
+
+} // namespace lengthwise::cli

@@ -1,0 +1,30 @@
+#pragma once
+
+#include "cli/options.hpp"
+#include "plan/plan.hpp"
+#include "tailor/pool.hpp"
+
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace lengthwise::cli {
+
+/// A card that is to be made.
+struct CardWish {
+    plan::Index session = 0;
+    int lane = 0;
+    std::string whose{};                           ///< "Ada"; empty: "lane 1"
+    std::shared_ptr<tailor::Tailored const> own{}; ///< a swimmer's own share of the session
+};
+
+struct PickedCards {
+    std::vector<CardWish> cards; ///< in the plan's order, each session's lanes ascending
+    std::string problem;         ///< why there are none
+};
+
+/// What `--week`, `--session`, `--lane` and `--swimmer` ask for: a card a session, where it has lanes one
+/// a lane, and one for each swimmer who swims a share of a lane.
+[[nodiscard]] PickedCards pick_cards(plan::Plan const& plan, Cards const& options, bool ascii);
+
+} // namespace lengthwise::cli
