@@ -35,9 +35,9 @@ class Writer {
     /// Some split has no room for its halves.
     [[nodiscard]] bool clashed() const { return clashed_; }
 
-    /// Clock, title and what holds stand behind the name on one line, or each on its own below.
-    BodyLine heading(std::string const& name, std::string const& clock,
-                     std::vector<std::string> const& texts) {
+    /// Clock, title and what holds stand behind the name on one line; what has no room there goes below.
+    BodyLine heading(std::string const& name, std::string const& clock, std::string const& title,
+                     std::vector<std::string> const& holds) {
         small_line();
         auto const named = put(safe_edge, name, Weight::semibold, small_em_) + figures_air * small_em_;
         auto const axis = std::min(columns().words, columns().text);
@@ -47,31 +47,35 @@ class Writer {
             x = put(x, clock, Weight::medium, small_em_);
             between = "  ";
         }
-        for (auto const& text : texts) {
+        auto const behind = [&](std::string const& text) {
             if (text.empty()) {
-                continue;
+                return;
             }
-            auto const words = between + text;
-            between = " · ";
-            if (x + width(words, Weight::medium, small_em_) <= setting_.right()) {
-                x = put_behind(x, words);
-                continue;
+            if (x + width(between + text, Weight::medium, small_em_) <= setting_.right()) {
+                x = put_behind(x, between + text);
+                return;
             }
             for (auto const& part :
                  wrap(text, Weight::medium, (setting_.right() - axis) / small_em_, measure_)) {
                 small_line();
                 x = put(axis, part, Weight::medium, small_em_);
             }
+        };
+        behind(title);
+        between = title.empty() ? between : " · ";
+        for (auto const& hold : holds) {
+            behind(hold);
+            between = ", ";
         }
         return body_.lines.front();
     }
 
     /// On one line, whatever has to be left out.
     BodyLine heading_again(std::string const& name, std::string const& clock) {
-        auto line = heading(name, clock, {"continued"});
+        auto line = heading(name, clock, "continued", {});
         if (body_.lines.size() > 1) {
             body_.lines.clear();
-            line = heading(name, {}, {"continued"});
+            line = heading(name, {}, "continued", {});
         }
         return line;
     }
@@ -135,7 +139,7 @@ class Writer {
         bool const first = body_.lines.empty();
         auto const clock = setting_.clock_column || section.rows.empty() ? std::string{} : clock_of(section);
         auto const at = body_.lines.size();
-        heading(section.name, clock, {section.title, section.holds});
+        heading(section.name, clock, section.title, section.holds);
         auto& head = body_.lines[at];
         if (!first) {
             head.advance = 0.98 * setting_.level.pitch * setting_.scale.capital;
@@ -205,8 +209,12 @@ class Writer {
             put(columns().count_right, row.count, Weight::semibold, em_, Anchor::right);
             put(columns().times, "×", Weight::semibold, em_);
         }
+        auto x = std::max(columns().words, amounts(row));
+        if (!line().texts.empty() && line().texts.back().right() > columns().recovery_right) {
+            set_line(); // figures where lengths should stand
+            x = columns().words;
+        }
         auto const first = body_.lines.size() - 1;
-        auto const x = std::max(columns().words, amounts(row));
         auto const below = words(row, x);
         if (setting_.level.lengths) {
             lengths(body_.lines[first], row.lengths, depth == 0);
@@ -363,12 +371,18 @@ class Writer {
         }
         bool const counted =
             !row.lengths.empty() && setting_.level.lengths && (row.rows.size() > 1 || !row.count.empty());
-        if (!row.recovery.empty() || counted) {
+        auto const x = columns().bar(depth + 1);
+        auto const room = (columns().recovery_right - x) / small_em_;
+        auto const recovery = wrap(row.recovery, Weight::semibold, room, measure_);
+        for (auto const& part : recovery) {
             small_line();
-            put(columns().bar(depth + 1), row.recovery, Weight::semibold, small_em_);
-            if (counted) {
-                lengths(line(), row.lengths, depth == 0);
+            put(x, part, Weight::semibold, small_em_);
+        }
+        if (counted) {
+            if (recovery.empty()) {
+                small_line();
             }
+            lengths(line(), row.lengths, depth == 0);
         }
         bars_.pop_back();
     }
@@ -377,6 +391,9 @@ class Writer {
         std::vector<Piece> pieces;
         for (auto const& how : row.how) {
             pieces.push_back({how, Weight::medium});
+        }
+        if (setting_.level.hand && !row.hand.empty()) {
+            pieces.push_back({row.hand, Weight::medium});
         }
         auto const x = columns().text;
         auto const room = (columns().right - x) / small_em_;
@@ -388,7 +405,7 @@ class Writer {
                 ++noted;
             }
         }
-        auto const how = row.how.empty() ? std::size_t{0} : placed.size() - noted;
+        auto const how = placed.size() - noted;
         std::size_t next = 0;
         if (!row.count.empty()) {
             set_line();

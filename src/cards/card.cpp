@@ -39,7 +39,14 @@ struct Trial {
 class Layout {
   public:
     Layout(report::Card const& card, Wanted const& wanted, Measure& measure)
-        : card_(card), wanted_(wanted), measure_(measure), floor_(height_of_arc(wanted.distance, set_arc)) {}
+        : card_(card), wanted_(wanted), measure_(measure), floor_(height_of_arc(wanted.distance, set_arc)) {
+        for (auto const& section : card.sections) {
+            for (auto const& row : section.rows) {
+                take_wider(widest_so_far_, row.so_far);
+                take_wider(widest_lengths_, row.lengths_so_far);
+            }
+        }
+    }
 
     Laid lay_out() {
         Laid laid;
@@ -62,14 +69,25 @@ class Layout {
     }
 
   private:
+    void take_wider(std::string& known, std::string const& words) {
+        if (measure_.width(words, Weight::medium) > measure_.width(known, Weight::medium)) {
+            known = words;
+        }
+    }
+
     Trial attempt(Setting const& setting) {
         Trial trial{setting, body_of(card_, setting, measure_), {}, {}, {}, 0};
-        measure_rooms(trial);
-        trial.starts = flow(trial.body.lines, trial.rooms);
+        for (std::size_t const most : {std::size_t{9}, most_cards}) { // as wide as "8/9", or "98/99"
+            measure_rooms(trial, most);
+            trial.starts = flow(trial.body.lines, trial.rooms);
+            if (trial.starts.size() <= most) {
+                break;
+            }
+        }
         return trial;
     }
 
-    void measure_rooms(Trial& trial) {
+    void measure_rooms(Trial& trial, std::size_t most) {
         auto const& setting = trial.setting;
         auto const room = [&](Share const& share) {
             auto const head = head_of(card_, share, setting, measure_);
@@ -78,11 +96,12 @@ class Layout {
             return foot.top - rule_gap * setting.scale.capital - head.bottom;
         };
         auto& rooms = trial.rooms;
-        Share const on{2, 99, card_.total, card_.lengths, {}, {}};
+        Share const on{most - 1, most, widest_so_far_, widest_lengths_, {}, {}};
+        trial.head_lines = 0;
         rooms.alone = room({});
-        rooms.first = room({1, 99});
+        rooms.first = room({1, most});
         rooms.middle = room(on);
-        rooms.last = room({99, 99, card_.total, card_.lengths, {}, {}});
+        rooms.last = room({most, most, widest_so_far_, widest_lengths_, {}, {}});
         rooms.top = rule_gap * setting.scale.capital;
         rooms.heading = rise_of_em * setting.scale.small_em();
         if (card_.strip) {
@@ -284,6 +303,8 @@ class Layout {
     Wanted const& wanted_;
     Measure& measure_;
     double floor_;
+    std::string widest_so_far_;
+    std::string widest_lengths_;
 };
 
 } // namespace

@@ -16,6 +16,13 @@ double price_of(Cut cut) {
     return cut == Cut::torn ? torn_price : cut == Cut::item ? item_price : 0;
 }
 
+double room_of(std::size_t first, std::size_t end, std::size_t count, Rooms const& rooms) {
+    if (first == 0) {
+        return end == count ? rooms.alone : rooms.first;
+    }
+    return end == count ? rooms.last : rooms.middle;
+}
+
 } // namespace
 
 bool goes_on(std::vector<BodyLine> const& lines, std::size_t first) {
@@ -52,7 +59,7 @@ std::vector<std::size_t> flow(std::vector<BodyLine> const& lines, Rooms const& r
         for (auto end = first + 1; end <= count; ++end) {
             height += end > first + 1 ? lines[end - 1].advance : 0;
             strip = strip || lines[end - 1].strip;
-            auto const room = end == count ? rooms.last : first == 0 ? rooms.first : rooms.middle;
+            auto const room = room_of(first, end, count, rooms);
             auto const free = room - height - lines[end - 1].fall - (strip ? rooms.strip : 0);
             if (height > std::max(rooms.middle, rooms.first)) {
                 break;

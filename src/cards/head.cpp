@@ -8,27 +8,35 @@ namespace lengthwise::cards {
 namespace {
 
 constexpr double gap_of_title = 0.6; ///< em between a title and what stands at its right
+constexpr double widest_side = 0.6;  ///< of the room, and no more is given to it
 constexpr double title_pitch = 1.45; ///< capitals between the lines of a long one
 
 class HeadWriter {
   public:
     HeadWriter(Setting const& setting, Measure& measure) : setting_(setting), measure_(measure) {}
 
+    /// With `side` beside it, or below where the title then takes less.
     void title(std::string const& title, std::string const& side) {
         auto const em = setting_.scale.em();
-        auto const wide = measure_.width(side, Weight::semibold) * em;
+        auto const wide = side.empty() ? 0 : (measure_.width(side, Weight::semibold) + gap_of_title) * em;
         y_ += rise_of_em * em;
-        auto room = right(y_ - setting_.scale.capital) - safe_edge;
-        bool const beside = !side.empty() && wide < room * 0.6;
-        auto const kept = beside ? wide + gap_of_title * em : 0;
-        bool first = true;
-        for (auto const& line : wrap(title, Weight::semibold, (room - kept) / em, measure_)) {
-            y_ += first ? 0 : title_pitch * setting_.scale.capital;
-            put(safe_edge, line, Weight::semibold, em, Anchor::left);
-            if (first && beside) {
-                put(right(y_ - setting_.scale.capital), side, Weight::semibold, em, Anchor::right);
+        auto const edge = right(y_ - setting_.scale.capital);
+        auto const room = edge - safe_edge;
+        auto lines = wrap(title, Weight::semibold, (room - wide) / em, measure_);
+        bool beside = wide < room * widest_side;
+        if (!side.empty()) {
+            auto alone = wrap(title, Weight::semibold, room / em, measure_);
+            beside = beside && lines.size() <= alone.size();
+            if (!beside) {
+                lines = std::move(alone);
             }
-            first = false;
+        }
+        for (std::size_t i = 0; i < lines.size(); ++i) {
+            y_ += i > 0 ? title_pitch * setting_.scale.capital : 0;
+            put(safe_edge, lines[i], Weight::semibold, em, Anchor::left);
+            if (i == 0 && beside && !side.empty()) {
+                put(edge, side, Weight::semibold, em, Anchor::right);
+            }
         }
         if (!side.empty() && !beside) {
             small_lines(side, Weight::semibold);
@@ -61,6 +69,7 @@ class HeadWriter {
 
     Head finish() {
         y_ += fall_of_em * setting_.scale.small_em() + rule_gap * setting_.scale.capital;
+        y_ = setting_.hole ? std::max(y_, hole_depth + heavy_rule / 2) : y_;
         head_.marks.emplace_back(Line{{safe_edge, y_}, {setting_.right(), y_}, heavy_rule});
         head_.bottom = y_ + heavy_rule / 2;
         return std::move(head_);
@@ -110,64 +119,6 @@ Head head_of(report::Card const& card, Share const& share, Setting const& settin
         writer.small_lines(card.people, Weight::medium);
     }
     return writer.finish();
-}
-
-Foot foot_of(report::Card const& card, Share const& share, Setting const& setting, Measure& measure) {
-    auto const em = setting.scale.em();
-    auto const small = setting.scale.small_em();
-    auto const base = setting.size.height - safe_edge - fall_of_em * em;
-    auto const right = setting.right();
-    Foot foot;
-    auto const wide = [&](std::string const& words, Weight weight, double size) {
-        return measure.width(words, weight) * size;
-    };
-    auto const put = [&](double x, double y, std::string const& words, Weight weight, double size,
-                         Anchor anchor) {
-        if (!words.empty()) {
-            foot.marks.emplace_back(Text{{x, y}, words, size, weight, anchor, wide(words, weight, size)});
-        }
-    };
-    auto const rule = base - rise_of_em * em - rule_gap * setting.scale.capital;
-    foot.top = rule - heavy_rule / 2;
-    if (!setting.back && share.last() && !card.caution.empty()) {
-        auto lines = wrap(card.caution, Weight::semibold, (right - safe_edge) / small, measure);
-        auto y = foot.top - rule_gap * setting.scale.capital - fall_of_em * small -
-                 small_pitch * setting.scale.small() * static_cast<double>(lines.size() - 1);
-        foot.top = y - rise_of_em * small;
-        for (auto const& line : lines) {
-            put(safe_edge, y, line, Weight::semibold, small, Anchor::left);
-            y += small_pitch * setting.scale.small();
-        }
-    }
-    foot.marks.emplace_back(Line{{safe_edge, rule}, {right, rule}, heavy_rule});
-
-    auto const& total = share.last() ? card.total : share.total;
-    auto const& lengths = share.last() ? card.lengths : share.lengths;
-    auto const total_end = safe_edge + wide(total, Weight::semibold, em);
-    put(safe_edge, base, total, Weight::semibold, em, Anchor::left);
-    auto const lengths_left = right - wide(lengths, Weight::semibold, small);
-    std::string const label = "lengths";
-    auto const label_left = lengths_left - wide("lengths ", Weight::medium, small);
-    auto const air = 0.5 * small;
-    bool const labelled = !lengths.empty() && label_left - air >= total_end;
-    auto const end = labelled ? label_left : lengths.empty() ? right : lengths_left;
-
-    auto const middles =
-        share.last()
-            ? card.minutes
-            : report::Wordings{"on to " + std::to_string(share.number + 1) + "/" + std::to_string(share.of)};
-    for (auto const& middle : middles) {
-        auto const width = wide(middle, Weight::medium, small);
-        if (total_end + air + width + air <= end) {
-            put((total_end + end - width) / 2, base, middle, Weight::medium, small, Anchor::left);
-            break;
-        }
-    }
-    if (labelled) {
-        put(label_left, base, label, Weight::medium, small, Anchor::left);
-    }
-    put(right, base, lengths, Weight::semibold, small, Anchor::right);
-    return foot;
 }
 
 } // namespace lengthwise::cards

@@ -9,9 +9,13 @@
 #include "paint/painter.hpp"
 #include "report/card_views.hpp"
 #include "report/width.hpp"
+#include "tailor/swimmer.hpp"
 #include "units/spell.hpp"
 
 #include <fmt/format.h>
+
+#include <map>
+#include <memory>
 
 namespace lengthwise::cli {
 namespace {
@@ -24,6 +28,24 @@ constexpr char const* no_day = "2000-01-01";
 struct Side {
     cards::Picture front;
     std::optional<cards::Picture> back;
+};
+
+/// The plan as each swimmer swims it who has a card of his own.
+struct Own {
+    struct Plan {
+        plan::Plan plan;
+        report::CardViews views{plan};
+    };
+    plan::Plan const& plan;
+    std::map<plan::Index, std::unique_ptr<Plan>> known{};
+
+    report::CardViews& views(plan::Index swimmer) {
+        auto& own = known[swimmer];
+        if (!own) {
+            own.reset(new Plan{tailor::swum_by(plan, swimmer)});
+        }
+        return own->views;
+    }
 };
 
 class Maker {
@@ -48,8 +70,9 @@ class Maker {
         }
         about_ = about(loaded.plan(), picked.cards.front());
         report::CardViews views{loaded.plan()};
+        Own own{loaded.plan()};
         for (auto const& wanted : picked.cards) {
-            auto const view = view_of(views, loaded.plan(), wanted);
+            auto const view = view_of(views, own, wanted);
             if (!lay_out(view, wanted, loaded)) {
                 code_ = has_errors;
             }
@@ -77,11 +100,10 @@ class Maker {
         return {title, "Cards for the pool", date ? spell::iso(*date) : no_day};
     }
 
-    report::Card view_of(report::CardViews& views, plan::Plan const&, CardWish const& wanted) {
-        if (wanted.own) {
-            return report::CardViews{wanted.own->plan}.card(0, wanted.lane, options_.back, wanted.whose);
-        }
-        return views.card(wanted.session, wanted.lane, options_.back, wanted.whose);
+    [[nodiscard]] report::Card view_of(report::CardViews& views, Own& own, CardWish const& wanted) const {
+        auto& from = wanted.swimmer ? own.views(*wanted.swimmer) : views;
+        auto const whose = wanted.swimmer ? report::visible(own.plan.swimmers[*wanted.swimmer].name) : std::string{};
+        return from.card(wanted.session, wanted.lane, options_.back, whose);
     }
 
     bool lay_out(report::Card const& view, CardWish const& wanted, Loaded const& loaded) {

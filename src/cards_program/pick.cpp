@@ -2,9 +2,7 @@
 
 #include "calc/totals.hpp"
 #include "report/choose.hpp"
-#include "report/width.hpp"
-
-#include <algorithm>
+#include "report/choose_swimmer.hpp"
 
 namespace lengthwise::cli {
 namespace {
@@ -12,42 +10,31 @@ namespace {
 using plan::Index;
 using plan::Plan;
 
-std::vector<Index> sessions_of(Plan const& plan, report::Scope const& scope) {
-    plan::Run run{0, static_cast<Index>(plan.sessions.size())};
-    if (scope.kind == report::Scope::Kind::week) {
-        run = plan.weeks[scope.index].sessions;
-    } else if (scope.kind == report::Scope::Kind::session) {
-        run = {scope.index, 1};
+plan::Run sessions_of(Plan const& plan, report::Scope const& scope) {
+    switch (scope.kind) {
+    case report::Scope::Kind::session:
+        return {scope.index, 1};
+    case report::Scope::Kind::week:
+        return plan.weeks[scope.index].sessions;
+    case report::Scope::Kind::plan:
+        break;
     }
-    std::vector<Index> sessions;
-    for (auto i = run.first; i < run.end(); ++i) {
-        sessions.push_back(i);
-    }
-    return sessions;
+    return {0, static_cast<Index>(plan.sessions.size())};
 }
 
-plan::Swimmer const* find_swimmer(Plan const& plan, std::string const& name) {
-    auto const found = std::find_if(plan.swimmers.begin(), plan.swimmers.end(),
-                                    [&](plan::Swimmer const& swimmer) { return swimmer.name == name; });
-    return found == plan.swimmers.end() ? nullptr : &*found;
+/// Swims less or more than the lane's line says.
+bool has_share(plan::Swimmer const& swimmer) {
+    return swimmer.share && *swimmer.share != 100;
 }
 
-/// The session as one swimmer swims it, at that swimmer's own pace.
-CardWish own_card(Plan const& plan, Index session, plan::Swimmer const& swimmer) {
-    auto tailored = tailor::fit(plan, session, {.pool = {}, .percent = swimmer.share.value_or(100)});
-    tailored.plan.swimmers = {swimmer};
-    auto const lane = swimmer.lane ? int{*swimmer.lane} : 0;
-    auto whose = report::visible(swimmer.name);
-    return {session, lane, std::move(whose), std::make_shared<tailor::Tailored const>(std::move(tailored))};
-}
-
-std::string no_swimmer(Plan const& plan, std::string const& asked) {
-    std::string known;
-    for (auto const& swimmer : plan.swimmers) {
-        known += (known.empty() ? "" : ", ") + report::visible(swimmer.name);
+void add_lane(Plan const& plan, Index session, int lane, std::vector<CardWish>& cards) {
+    cards.push_back({session, lane, {}});
+    for (Index i = 0; i < plan.swimmers.size(); ++i) {
+        auto const& swimmer = plan.swimmers[i];
+        if (has_share(swimmer) && swimmer.lane && *swimmer.lane == lane) {
+            cards.push_back({session, lane, i});
+        }
     }
-    return "no swimmer \"" + report::visible(asked) + "\"; " +
-           (known.empty() ? "the plan names none" : "the plan has " + known);
 }
 
 } // namespace
@@ -55,17 +42,15 @@ std::string no_swimmer(Plan const& plan, std::string const& asked) {
 PickedCards pick_cards(Plan const& plan, Cards const& options, bool ascii) {
     PickedCards picked;
     auto const scope = report::pick_scope(plan, options.wish, ascii);
-    picked.problem = scope.problem;
-    auto const* const swimmer = options.swimmer ? find_swimmer(plan, *options.swimmer) : nullptr;
-    if (scope.found() && options.swimmer && swimmer == nullptr) {
-        picked.problem = no_swimmer(plan, *options.swimmer);
-    }
+    auto const who = report::pick_swimmer(plan, options.wish);
+    picked.problem = who.found() ? scope.problem : who.problem;
     if (!picked.problem.empty()) {
         return picked;
     }
-    for (auto const session : sessions_of(plan, scope.scope)) {
-        if (swimmer != nullptr) {
-            picked.cards.push_back(own_card(plan, session, *swimmer));
+    auto const sessions = sessions_of(plan, scope.scope);
+    for (auto session = sessions.first; session < sessions.end(); ++session) {
+        if (who.index) {
+            picked.cards.push_back({session, who.lane.value_or(0), who.index});
             continue;
         }
         auto lanes = calc::numbers(calc::lanes_of(plan, plan.sessions[session]));
@@ -73,16 +58,11 @@ PickedCards pick_cards(Plan const& plan, Cards const& options, bool ascii) {
             lanes = {options.wish.lane.value_or(0)};
         }
         for (auto const lane : lanes) {
-            picked.cards.push_back({session, lane});
-            for (auto const& each : plan.swimmers) {
-                if (each.share && each.share != 100U && each.lane && *each.lane == lane) {
-                    picked.cards.push_back(own_card(plan, session, each));
-                }
-            }
+            add_lane(plan, session, lane, picked.cards);
         }
     }
     if (picked.cards.empty()) {
-        picked.problem = "the plan has no session";
+        picked.problem = "no session";
     }
     return picked;
 }

@@ -2,9 +2,8 @@
 
 #include "cli/options.hpp"
 #include "plan/plan.hpp"
-#include "tailor/pool.hpp"
 
-#include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -14,8 +13,7 @@ namespace lengthwise::cli {
 struct CardWish {
     plan::Index session = 0;
     int lane = 0;
-    std::string whose{};                           ///< "Ada"; empty: "lane 1"
-    std::shared_ptr<tailor::Tailored const> own{}; ///< a swimmer's own share of the session
+    std::optional<plan::Index> swimmer{}; ///< whose own it is; nothing: the lane's
 };
 
 struct PickedCards {

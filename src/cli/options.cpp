@@ -174,7 +174,6 @@ std::function<bool(std::string const&)> any_text(std::optional<std::string>& to)
 void add(Reader& reader, Cards& cards) {
     reader.files(cards.files);
     add_wish(reader, cards.wish);
-    reader.value("--swimmer", "a swimmer's name", any_text(cards.swimmer));
     std::string const sizes = "whole, half, quarter, eighth, a5, a6, a7, 3x5in or 4x6in";
     reader.value("--size", sizes, [&cards](std::string const& text) {
         cards.size = text;

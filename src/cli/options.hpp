@@ -98,7 +98,6 @@ struct Pace {
 struct Cards {
     std::vector<std::string> files; ///< one, or none for a test sheet
     report::Wish wish;
-    std::optional<std::string> swimmer;
     std::string size = "quarter";
     bool letter = false; ///< paper: A4 unless said
     double margin = 6;

@@ -1,6 +1,7 @@
 #include "report/card_rows.hpp"
 
 #include "report/card_words.hpp"
+#include "report/deck_hand.hpp"
 #include "report/width.hpp"
 #include "units/spell.hpp"
 
@@ -46,12 +47,12 @@ void CardRows::enter(plan::Section const& section) {
     }
 }
 
-std::string CardRows::holds() const {
+std::vector<std::string> CardRows::holds() const {
     auto words = manner_words(held_, {}, pool_);
     if (rest_ && rest_taken_ && !rest_->high.zero()) {
         words.push_back(rest_words(*rest_));
     }
-    return joined(words, ", ");
+    return words;
 }
 
 CardRow CardRows::row(Item const& item, bool last) {
@@ -97,7 +98,10 @@ CardRow CardRows::swum(Item const& item, bool gap) {
         leaf(row, item, gap);
     } else {
         group(row, item, gap);
+        unwrap(row);
     }
+    auto const& recovery = item.is_leaf() ? terms.recovery : terms.said_recovery;
+    row.hand = recovery.kind == Recovery::Kind::on ? hand_text(plan_, item) : std::string{};
     if (auto words = selector_words(plan_, terms, pool_); !words.empty()) {
         row.how.push_back(std::move(words));
     }
@@ -216,6 +220,22 @@ void CardRows::group(CardRow& row, Item const& item, bool gap) {
     bool const doubled = held.kind == CardRow::Kind::group && held.count.empty() && held.recovery.empty() &&
                          held.how.empty() && held.notes.empty();
     row.rows = doubled ? std::move(held.rows) : std::vector{std::move(held)};
+}
+
+/// "2 × (50)" is "2 × 50".
+void CardRows::unwrap(CardRow& row) {
+    if (row.rows.size() != 1 || row.rows.front().kind != CardRow::Kind::set) {
+        return;
+    }
+    auto& inner = row.rows.front();
+    bool const plain = inner.count.empty() && inner.amount.size() == 1 && row.recovery.empty() &&
+                       row.notes.empty() && row.how.empty();
+    if (plain) {
+        inner.count = row.count;
+        inner.lengths = row.lengths;
+        inner.optional = row.optional;
+        row = CardRow{std::move(inner)};
+    }
 }
 
 /// What the section says already is left out; the section says it if a row takes it.

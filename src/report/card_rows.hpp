@@ -19,8 +19,8 @@ class CardRows {
 
     /// What a section holds for all its rows, which then do not say it again.
     void enter(plan::Section const& section);
-    /// "easy, rest 20s", asked for when the section's rows are made: the rest is said only if one takes it.
-    [[nodiscard]] std::string holds() const;
+    /// "easy", "rest 20s", asked for when the section's rows are made: the rest is said only if one takes it.
+    [[nodiscard]] std::vector<std::string> holds() const;
 
     /// A line of the section. `last`: no rep of the session follows.
     [[nodiscard]] CardRow row(plan::Item const& item, bool last);
@@ -33,6 +33,7 @@ class CardRows {
     void leaf(CardRow& row, plan::Item const& item, bool gap);
     void split(CardRow& row, plan::Item const& item);
     void group(CardRow& row, plan::Item const& item, bool gap);
+    static void unwrap(CardRow& row);
     void recovery(CardRow& row, plan::Recovery const& recovery, bool takes);
     [[nodiscard]] std::string part_words(plan::Part const& part, plan::Manner const& shared) const;
     [[nodiscard]] bool fits(plan::Item const& item);

@@ -40,7 +40,7 @@ struct CardRow {
 struct CardSection {
     std::string name{};  ///< "warm-up"
     std::string title{}; ///< "Wake up"
-    std::string holds{}; ///< "easy, rest 20s": what its rows do not say again
+    std::vector<std::string> holds{}; ///< "easy", "rest 20s": what its rows do not say again
     std::vector<CardRow> rows{};
 };
 

@@ -12,6 +12,7 @@
 #include "units/spell.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace lengthwise::report {
 namespace {
@@ -58,7 +59,7 @@ class CardMaker {
 
     void head(std::string const& whose) {
         auto const parts = session_title(plan_, index_, pool_, false);
-        card_.title = parts[0].empty() ? session_label(plan_, index_) : parts[0];
+        card_.title = parts[0];
         card_.whose = !whose.empty() ? whose : lane_ != 0 ? "lane " + std::to_string(lane_) : "";
         when();
         facts();
@@ -79,6 +80,9 @@ class CardMaker {
         auto const where = pool_.kind == Pool::Kind::open_water ? "open water"
                            : pool_.has_length()                 ? "pool " + length
                                                                 : "";
+        if (card_.title.empty()) {
+            card_.title = std::exchange(day, {}); // one of the two is known
+        }
         card_.when = {joined({day, where}, " · ")};
         if (pool_.has_length() && !day.empty()) {
             card_.when.push_back(day + " · " + length);
