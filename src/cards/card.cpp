@@ -52,7 +52,7 @@ class Layout {
         Laid laid;
         auto best = at_floor(laid.level);
         if (best.cards() > most_cards || !inside(best)) {
-            laid.problem = best.cards() > most_cards ? "does not fit" : "is too wide";
+            laid.problem = best.cards() > most_cards ? "does not fit" : "is too wide for";
             return laid;
         }
         best = with_clocks(std::move(best));

@@ -64,8 +64,8 @@ class Maker {
         auto const card = cards::size_on(size, paper_, options_.margin);
         grid_ = cards::impose(card, paper_, options_.margin);
         if (!grid_) {
-            console_.say(fmt::format(
-                "a card of {} has no room on this sheet; try --size quarter or --margin 4mm", options_.size));
+            console_.say(fmt::format("no {} card fits inside this margin; try --margin 6mm or --size quarter",
+                                     options_.size));
             return misused;
         }
         about_ = about(loaded.plan(), picked.cards.front());
@@ -102,7 +102,8 @@ class Maker {
 
     [[nodiscard]] report::Card view_of(report::CardViews& views, Own& own, CardWish const& wanted) const {
         auto& from = wanted.swimmer ? own.views(*wanted.swimmer) : views;
-        auto const whose = wanted.swimmer ? report::visible(own.plan.swimmers[*wanted.swimmer].name) : std::string{};
+        auto const whose =
+            wanted.swimmer ? report::visible(own.plan.swimmers[*wanted.swimmer].name) : std::string{};
         return from.card(wanted.session, wanted.lane, options_.back, whose);
     }
 
@@ -110,8 +111,8 @@ class Maker {
         cards::Wanted const how{grid_->card, options_.distance, options_.hole, view.back.has_value()};
         auto laid = cards::lay_out(view, how, shaper_);
         if (!laid.problem.empty()) {
-            console_.say(fmt::format("{} {} on cards of {} that are read from {}; try a larger --size or a "
-                                     "shorter --distance",
+            console_.say(fmt::format("{} {} {} cards that are read from {}\n"
+                                     "      = try a larger --size or a shorter --distance",
                                      report::session_label(loaded.plan(), wanted.session), laid.problem,
                                      options_.size, distance()));
             return false;

@@ -180,7 +180,7 @@ void add(Reader& reader, Cards& cards) {
         return cards::find_card_size(text) != nullptr;
     });
     reader.value("--sheet", "a4 or letter", one_of(cards.letter, {{"a4", false}, {"letter", true}}));
-    reader.value("--margin", "what the printer leaves white, 0mm to 30mm", size_in_mm(cards.margin, 0, 30));
+    reader.value("--margin", "what the printer leaves white, 0mm to 40mm", size_in_mm(cards.margin, 0, 40));
     reader.flag("--hole", cards.hole);
     reader.value(
         "--back", "overview or pace",

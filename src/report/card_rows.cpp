@@ -101,7 +101,9 @@ CardRow CardRows::swum(Item const& item, bool gap) {
         unwrap(row);
     }
     auto const& recovery = item.is_leaf() ? terms.recovery : terms.said_recovery;
-    row.hand = recovery.kind == Recovery::Kind::on ? hand_text(plan_, item) : std::string{};
+    if (recovery.kind == Recovery::Kind::on) {
+        row.hand = hand_text(plan_, calc::SendOffs{item.terms, item.count});
+    }
     if (auto words = selector_words(plan_, terms, pool_); !words.empty()) {
         row.how.push_back(std::move(words));
     }
