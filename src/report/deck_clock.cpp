@@ -48,8 +48,9 @@ int DeckTimer::timed_as(int lane) {
 
 DeckPace DeckTimer::pace(int lane) {
     auto const* const threshold = clock_.pacing(session_, lane).threshold();
-    return {lane, threshold != nullptr ? std::optional{*threshold} : std::nullopt,
-            clock_.session(session_, lane).total()};
+    auto const times = clock_.session(session_, lane);
+    return {lane, threshold != nullptr ? std::optional{*threshold} : std::nullopt, times.total(),
+            times.assumed != plan::no_index};
 }
 
 void DeckTimer::turn_round(DeckClock& clock) const {

@@ -138,6 +138,11 @@ std::vector<std::string> clock_notes(Deck const& deck, bool ascii) {
     if (!known) {
         notes.push_back(words.why_not());
     }
+    auto const assumes = [](DeckPace const& pace) { return pace.reserve_assumed; };
+    if (clock.runs &&
+        (std::ranges::any_of(clock.shown, assumes) || std::ranges::any_of(clock.others, assumes))) {
+        notes.emplace_back(reserve_assumed);
+    }
     if (clock.turned_round) {
         notes.push_back(fits_text(*clock.slot, clock.fits, deck.pool.unit));
     }

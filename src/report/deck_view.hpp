@@ -78,6 +78,7 @@ struct DeckPace {
     int lane = 0; ///< 0: every lane without a pace of its own
     std::optional<plan::Threshold> threshold{};
     std::optional<Band<Duration>> takes{}; ///< the whole session
+    bool reserve_assumed = false;          ///< one that the file does not give decides a time
 };
 
 /// When it begins and when it is over.

@@ -168,8 +168,7 @@ std::vector<std::string> time_remarks(Tally const& tally) {
             assumes = assumes || times.assumed != plan::no_index;
         }
     }
-    return {estimates ? "timed reps are not in the metres" : "",
-            assumes ? "35, 20, 10 m of reserve assumed" : ""};
+    return {estimates ? "timed reps are not in the metres" : "", std::string{assumes ? reserve_assumed : ""}};
 }
 
 std::string unknown_time(Screen const& screen, plan::Run sessions, Tally const& tally) {

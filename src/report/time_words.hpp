@@ -8,10 +8,14 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 /// Estimated times and the paces behind them, as every screen says them (docs/time.md, "What is shown").
 namespace lengthwise::report {
+
+/// Said wherever the reserve that a file does not give decides a time.
+inline constexpr std::string_view reserve_assumed = "35, 20, 10 m of reserve assumed";
 
 /// Whole minutes, half up.
 [[nodiscard]] std::int64_t minutes(Duration time);

@@ -217,6 +217,14 @@ TEST_CASE("what the hand is stands below, once", "[deck]") {
     CHECK(after(deck(lines("    4 x 50 rest 15s\n")), foot).empty());
 }
 
+TEST_CASE("a reserve that is assumed and decides a time is said", "[deck]") {
+    std::string const words = "35, 20, 10 m of reserve assumed";
+    CHECK(after(deck(lines("    400 sprint\n")), words).size() == 1);
+    CHECK(after(deck(lines("    400 steady\n")), words).empty());
+    CHECK(after(deck("pool 25m\nthreshold 1:40 reserve 20m\nsession\nmain\n400 sprint\n"), words).empty());
+    CHECK(after(deck("pool 25m\nsession\nmain\n400 sprint\n"), words).empty());
+}
+
 TEST_CASE("in another pool the clock is that pool's", "[deck]") {
     auto const read = support::read_plan("pool 25m\nthreshold 1:40\nfactor steady 100%\n"
                                          "session Mon\nmain\n50\n"
