@@ -4,6 +4,7 @@
 #include "calc/lane_hand.hpp"
 #include "calc/reserve.hpp"
 #include "calc/timeline.hpp"
+#include "report/tally_text.hpp"
 #include "support/plan_text.hpp"
 #include "support/read_plan.hpp"
 #include "units/pace.hpp"
@@ -146,6 +147,20 @@ TEST_CASE("docs/time.md times its session as the program does") {
         auto const text = std::string{read.bundle->root().source.slice(plan.items[lines[i].item].span)};
         CHECK(rows[i] == Row{text, clocks(*lines[i].start), clocks(*lines[i].end), clocks(*lines[i].leave)});
     }
+}
+
+TEST_CASE("docs/time.md shows its session as tally does") {
+    auto const read = support::read_plan(block("swim"));
+    REQUIRE(read.error() == "");
+    auto const screen = report::tally_text(read.plan(), {}, report::Paint{false});
+    CHECK(block("text") == screen);
+    calc::Clock clock{read.plan()};
+    std::string rows;
+    for (auto const& section : clock.sections(0, 0)) {
+        rows += spell::clock(section.swum.time.expected) + ' ';
+    }
+    CHECK(rows == "4:10 16:39.405 2:08.225 ");
+    CHECK(clocks(clock.session(0, 0).time) == "21:45.08 22:57.63 24:17.9");
 }
 
 TEST_CASE("docs/time.md corrects courses as the program does") {
