@@ -1,44 +1,17 @@
 #include "report/swimmer_figures.hpp"
 
-#include "plan/pace_of.hpp"
+#include "report/scope_pace.hpp"
 #include "tailor/swimmer.hpp"
 
 #include <fmt/core.h>
 
 #include <algorithm>
-#include <tuple>
 
 namespace lengthwise::report {
 namespace {
 
 bool swims_in(plan::Swimmer const& swimmer, std::optional<int> lane) {
     return !lane || !swimmer.lane || *swimmer.lane == *lane;
-}
-
-bool same_pace(plan::Threshold const* a, plan::Threshold const* b) {
-    auto const what = [](plan::Threshold const& pace) {
-        return std::tuple{pace.time, pace.per, pace.per_unit, pace.course, pace.about};
-    };
-    return a == nullptr || b == nullptr ? a == b : what(*a) == what(*b);
-}
-
-void find_pace(plan::Plan const& own, Summary const& summary, SwimmerFigures& figures) {
-    plan::LanePaces const lanes{own};
-    bool first = true;
-    plan::Threshold const* before = nullptr;
-    auto const weeks = summary.weeks();
-    for (auto week = weeks.first; week < weeks.end(); ++week) {
-        auto const run = summary.sessions(week);
-        for (auto i = run.first; i < run.end(); ++i) {
-            auto const* const pace = plan::pace_of(own, lanes, own.sessions[i], figures.lane);
-            figures.several_paces = figures.several_paces || (!first && !same_pace(pace, before));
-            before = pace;
-            first = false;
-        }
-    }
-    if (before != nullptr && !figures.several_paces) {
-        figures.pace = *before;
-    }
 }
 
 SwimmerFigures figures_of(plan::Plan const& plan, plan::Index index, Scope scope, std::optional<int> lane) {
@@ -52,7 +25,9 @@ SwimmerFigures figures_of(plan::Plan const& plan, plan::Index index, Scope scope
                           .figures = whole.swum(whole.lane()),
                           .has_lengths = whole.has_lengths(),
                           .has_lanes = whole.has_lane_lines()};
-    find_pace(own, summary, result);
+    auto const pace = scope_pace(summary, result.lane);
+    result.pace = pace.pace;
+    result.several_paces = pace.several;
     return result;
 }
 

@@ -20,8 +20,8 @@ bool any(All const& all, Has has) {
     return std::ranges::any_of(all, has);
 }
 
-/// All known paces are for the same distance, which a head can then say.
-std::optional<plan::Threshold> common_pace(All const& all) {
+/// A pace of the distance that all known paces are for, which the title can then say.
+std::optional<plan::Threshold> common_distance(All const& all) {
     std::optional<plan::Threshold> first;
     for (auto const& one : all) {
         if (!one.pace) {
@@ -50,15 +50,26 @@ All those(All const& all, bool (*is)(SwimmerFigures const&)) {
     return some;
 }
 
+Shown shown_of(Unit unit, All const& all) {
+    return {.unit = unit,
+            .lengths = any(all, [](auto const& one) { return one.has_lengths; }),
+            .longest = true,
+            .timed = any(all, [](auto const& one) { return one.figures.totals.timed_reps > 0; }),
+            .estimated = any(all, [](auto const& one) { return !one.figures.times.estimated.zero(); }),
+            .time = any(all, [](auto const& one) { return one.figures.time().has_value(); })};
+}
+
 class SwimmersTable {
   public:
     SwimmersTable(Screen const& screen, All const& all)
-        : screen_(screen), all_(all), unit_(screen.summary.unit()), per_(common_pace(all)),
+        : screen_(screen), all_(all), per_(common_distance(all)),
           shares_(any(all, [](auto const& one) { return one.swimmer->share.value_or(100) != 100; })),
-          lengths_(any(all, [](auto const& one) { return one.has_lengths; })),
-          timed_(any(all, [](auto const& one) { return one.figures.totals.timed_reps > 0; })),
-          estimated_(any(all, [](auto const& one) { return !one.figures.times.estimated.zero(); })),
-          time_(any(all, [](auto const& one) { return one.figures.time().has_value(); })), table_(head()) {}
+          shown_(shown_of(screen.summary.unit(), all)), table_(head()) {}
+
+    /// "pace per 100 m", where that is one for all.
+    [[nodiscard]] std::string pace_part() const {
+        return per_ ? "pace per " + spell::distance(per_->per, per_->per_unit, screen_.ascii()) : "";
+    }
 
     [[nodiscard]] std::string text() {
         for (auto const& one : all_) {
@@ -79,6 +90,12 @@ class SwimmersTable {
         if (!pace.empty()) {
             result.push_back(fmt::format("no threshold for {}, so no time", names(pace)));
         }
+        if (shown_.estimated) {
+            result.emplace_back("timed reps are not in the metres");
+        }
+        if (any(all_, [](auto const& one) { return one.figures.times.assumed != plan::no_index; })) {
+            result.emplace_back("35, 20, 10 m of reserve assumed");
+        }
         for (auto const& one :
              per_ ? All{} : those(all_, [](auto const& some) { return some.pace.has_value(); })) {
             result.push_back(visible(one.swimmer->name) + " " + pace_text(*one.pace, screen_.ascii()));
@@ -90,35 +107,23 @@ class SwimmersTable {
     [[nodiscard]] std::vector<Column> head() const {
         std::vector<Column> all{{"", false}, {"lane"}};
         if (shares_) {
-            all.push_back({"share"});
+            all.push_back({"%"});
         }
-        auto const figures = columns(shown());
+        auto const figures = columns(shown_);
         all.insert(all.end(), figures.begin(), figures.end());
-        if (time_) {
-            all.push_back({"min"});
-        }
         if (per_) {
-            all.push_back({"per " + spell::distance(per_->per, per_->per_unit, screen_.ascii())});
+            all.push_back({"pace"});
         }
         return all;
-    }
-
-    [[nodiscard]] Shown shown() const {
-        return {
-            .unit = unit_, .lengths = lengths_, .longest = true, .timed = timed_, .estimated = estimated_};
     }
 
     void row(SwimmerFigures const& one) {
         std::vector<Cell> cells{{visible(one.swimmer->name), {}},
                                 {one.swimmer->lane ? std::to_string(*one.swimmer->lane) : "-", {}}};
         if (shares_) {
-            cells.push_back({std::to_string(one.swimmer->share.value_or(100)) + " %", {}});
+            cells.push_back({std::to_string(one.swimmer->share.value_or(100)), {}});
         }
-        append_cells(cells, one.figures, shown(), screen_.ascii());
-        if (time_) {
-            auto const time = one.figures.time();
-            cells.push_back({time ? band_minutes(*time, screen_.ascii()) : "?", {}});
-        }
+        append_cells(cells, one.figures, shown_, screen_.ascii());
         if (per_) {
             cells.push_back({pace(one), {}});
         }
@@ -134,13 +139,9 @@ class SwimmersTable {
 
     Screen const& screen_;
     All const& all_;
-    Unit unit_;
     std::optional<plan::Threshold> per_;
     bool shares_;
-    bool lengths_;
-    bool timed_;
-    bool estimated_;
-    bool time_;
+    Shown shown_;
     Table table_;
 };
 
@@ -151,7 +152,8 @@ std::string swimmers_screen(Screen const& screen, std::string_view name) {
     auto const all = swimmer_figures(screen.plan(), options.scope, options.lane, options.swimmer);
     SwimmersTable table{screen, all};
     auto const text = table.text();
-    return title(screen, {std::string{name} + ", by swimmer"}) + text + remarks(screen, table.sentences());
+    return title(screen, {std::string{name} + ", by swimmer", table.pace_part()}) + text +
+           remarks(screen, table.sentences());
 }
 
 } // namespace lengthwise::report

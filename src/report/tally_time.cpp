@@ -2,6 +2,7 @@
 
 #include "calc/fits.hpp"
 #include "report/pace_words.hpp"
+#include "report/scope_pace.hpp"
 #include "report/time_words.hpp"
 #include "units/spell.hpp"
 
@@ -182,19 +183,8 @@ std::string unknown_time(Screen const& screen, plan::Run sessions, Tally const& 
 }
 
 std::string common_pace(Screen const& screen, int lane) {
-    auto const weeks = screen.summary.weeks();
-    std::optional<std::string> common;
-    for (auto week = weeks.first; week < weeks.end(); ++week) {
-        auto const run = screen.summary.sessions(week);
-        for (auto session = run.first; session < run.end(); ++session) {
-            auto pace = lane_pace(screen, session, lane);
-            if (common && *common != pace) {
-                return {};
-            }
-            common = std::move(pace);
-        }
-    }
-    return common.value_or(std::string{});
+    auto const pace = scope_pace(screen.summary, lane).pace;
+    return pace ? pace_text(*pace, screen.ascii()) : std::string{};
 }
 
 } // namespace lengthwise::report
