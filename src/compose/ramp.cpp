@@ -114,6 +114,7 @@ class Maker {
         ramp.sessions = problem_.sessions;
         ramp.today_longest = static_cast<int>(problem_.today_longest);
         ramp.today_week = static_cast<int>(problem_.today_week);
+        ramp.goal_week = static_cast<int>(goal_week(problem_));
         ramp.build_weeks = problem_.build_weeks;
         ramp.week_percent = static_cast<int>(climb_.growth.week);
         ramp.rep_by_third = !climb_.growth.rep;

@@ -56,6 +56,7 @@ struct Ramp {
     int sessions = 2;      ///< usual days a week
     int today_longest = 0; ///< lengths
     int today_week = 0;    ///< lengths
+    int goal_week = 0;             ///< lengths that the last build week aims at
     int build_weeks = 0;
     int week_percent = 5;      ///< the least that all weekly growths need: p
     int rep_percent = 0;       ///< the least that all growths of the rep need: q

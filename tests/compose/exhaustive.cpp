@@ -16,8 +16,7 @@ using Int = std::int64_t;
 
 class Exhauster {
   public:
-    Exhauster(compose::Request const& request, int weeks, Int patience)
-        : request_(request), n_(weeks), patience_(patience) {
+    Exhauster(compose::Request const& request, int weeks, Int patience) : n_(weeks), patience_(patience) {
         auto const length = request.pool.length.units();
         u_ = request.pool.length < Distance::metres(40) ? 2 : 1;
         k_ = static_cast<Int>(request.days.size());
@@ -33,15 +32,24 @@ class Exhauster {
             } else if (name == "session-floor") {
                 floor_ = (limit.low + u_ * length - 1) / (u_ * length);
             } else if (name == "slot") {
-                kept_free_ = Duration::ms(limit.low);
+                usable_ = -limit.low;
             }
         }
+        usable_ += request.slot.ms();
         race_rep_ = (race + u_ * length - 1) / (u_ * length);
         e0_ = request.longest.units() / length;
         v0_ = k_ * request.session.units() / length;
         if (request.threshold) {
             times_.emplace(request.pool, *request.threshold);
         }
+        goal_ = goal();
+    }
+
+    Exhauster(compose::Problem const& problem, Int patience)
+        : n_(problem.build_weeks), patience_(patience), u_(problem.lengths_a_lap), k_(problem.sessions),
+          race_rep_(problem.race_rep), e0_(problem.today_longest), v0_(problem.today_week),
+          rep_limit_(problem.rep_step), week_limit_(problem.week_growth), floor_(problem.session_floor),
+          room_(&problem.room) {
         goal_ = goal();
     }
 
@@ -53,9 +61,12 @@ class Exhauster {
   private:
     static Int need(Int e) { return std::max(e + 3, (4 * e + 2) / 3); }
 
-    [[nodiscard]] Int usable(Int percent) const { return (request_.slot - kept_free_).ms() * percent / 100; }
-
-    [[nodiscard]] bool fits(DayKind kind, Int laps, Int rep, Int slot) const {
+    /// In the slot, or in 95 % of it.
+    [[nodiscard]] bool fits(DayKind kind, Int laps, Int rep, bool tight) const {
+        if (room_ != nullptr) {
+            return laps <= (kind == DayKind::long_day ? room_->long_day[static_cast<std::size_t>(rep)]
+                                                      : room_->other_day);
+        }
         if (!times_) {
             return true;
         }
@@ -63,18 +74,18 @@ class Exhauster {
         if (is_new) {
             known->second = times_->of(kind, static_cast<int>(laps), static_cast<int>(rep)).ms();
         }
-        return known->second <= slot;
+        return known->second <= usable_ * (tight ? 95 : 100) / 100;
     }
 
     /// Is there a long day for this week at all?
-    [[nodiscard]] bool holds(Int e, Int v, bool last, Int slot) const {
+    [[nodiscard]] bool holds(Int e, Int v, bool last, bool tight) const {
         for (auto a = need(e); a <= v; ++a) {
             auto const rest = v - a;
             auto const enough = !last || a >= floor_;
             auto const even = a * k_ >= v && 10 * k_ * a <= v * (10 + k_);
             auto const others = k_ == 1 ? rest == 0 : rest >= 4 * (k_ - 1);
-            if (enough && even && others && fits(DayKind::long_day, a, e, slot) &&
-                (k_ == 1 || fits(DayKind::pace, (rest + k_ - 2) / (k_ - 1), 1, slot))) {
+            if (enough && even && others && fits(DayKind::long_day, a, e, tight) &&
+                (k_ == 1 || fits(DayKind::pace, (rest + k_ - 2) / (k_ - 1), 1, tight))) {
                 return true;
             }
         }
@@ -84,7 +95,7 @@ class Exhauster {
     [[nodiscard]] bool holds_once(Int e, Int v, bool last) {
         auto const [known, is_new] = held_.try_emplace({e, v, last}, false);
         if (is_new) {
-            known->second = holds(e, v, last, usable(100));
+            known->second = holds(e, v, last, false);
         }
         return known->second;
     }
@@ -99,10 +110,10 @@ class Exhauster {
         }
         auto goal = std::max({2 * u_ * need(race_rep_), u_ * least,
                               std::max(v0_, std::min(5 * v0_ / 4, 3 * k_ / 2 * u_ * need(race_rep_)))});
-        if (times_) {
+        if (times_ || room_ != nullptr) {
             Int most = 0; // no slot of these cases holds 30 laps
             for (Int v = 30 * k_; v > 0 && most == 0; --v) {
-                most = holds(race_rep_, v, false, usable(95)) ? v : 0;
+                most = holds(race_rep_, v, true, true) ? v : 0;
             }
             goal = std::min(goal, u_ * most);
         }
@@ -189,7 +200,6 @@ class Exhauster {
         }
     }
 
-    compose::Request const& request_;
     Int n_;
     Int patience_;
     Int u_ = 2;
@@ -200,7 +210,8 @@ class Exhauster {
     std::optional<Int> rep_limit_;
     Int week_limit_ = 10;
     Int floor_ = 0;
-    Duration kept_free_;
+    Int usable_ = 0;                      ///< of the slot, ms
+    compose::Room const* room_ = nullptr; ///< instead of a slot
     Int goal_ = 0;
     std::optional<compose::SessionTimes> times_;
     std::vector<Step> steps_;
@@ -215,6 +226,10 @@ class Exhauster {
 
 Exhausted exhaust(compose::Request const& request, int build_weeks, std::int64_t patience) {
     return Exhauster{request, build_weeks, patience}.run();
+}
+
+Exhausted exhaust(compose::Problem const& problem, std::int64_t patience) {
+    return Exhauster{problem, patience}.run();
 }
 
 } // namespace lengthwise::support

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "compose/climb.hpp"
+#include "compose/problem.hpp"
 #include "compose/request.hpp"
 
 #include <cstdint>
@@ -20,5 +21,8 @@ struct Exhausted {
 };
 
 [[nodiscard]] Exhausted exhaust(compose::Request const& request, int build_weeks, std::int64_t patience);
+
+/// For rooms that no slot has, so that reps and weeks get into each other's way. The tight one is not used.
+[[nodiscard]] Exhausted exhaust(compose::Problem const& problem, std::int64_t patience);
 
 } // namespace lengthwise::support

@@ -1,12 +1,13 @@
 #include "compose/ramp.hpp"
 
-#include "compose/climb.hpp"
+#include "compose/session_time.hpp"
 #include "compose/wishes.hpp"
 
 #include <catch2/catch.hpp>
 
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <string>
 
 using namespace lengthwise;
@@ -72,4 +73,54 @@ TEST_CASE("ramp: 400 m in seven weeks, not in five") {
     CHECK(ramp.rep_by_third);
     CHECK(reps(ramp) == "150 200 *200* 250 300 400 *200*");
     CHECK(weeks(ramp) == "1050 1100 *750* 1150 1200 1250 *600*");
+}
+
+TEST_CASE("ramp: a slot at a threshold caps the week that is aimed at") {
+    auto request = wish(750, 6, 300, 1000);
+    request.threshold = Duration::seconds(125);
+    auto const ramp = found(request);
+    CHECK(reps(ramp) == "400 500 *350* 650 750 *350*");
+    CHECK(weeks(ramp) == "2100 2200 *1500* 2300 2400 *1200*");
+}
+
+TEST_CASE("ramp: three times a week to 1500 m") {
+    auto request = wish(1500, 10, 350, 1300);
+    request.days = support::days(3);
+    request.slot = Duration::minutes(60);
+    request.threshold = Duration::seconds(115);
+    auto const ramp = found(request);
+    CHECK(reps(ramp) == "450 550 *350* 700 900 *600* 1150 1500 *750* *600*");
+    CHECK(weeks(ramp) == "4050 4200 *2900* 4400 4550 *3150* 4700 4850 *2900* *1900*");
+    auto const& last = ramp.weeks.back().days;
+    CHECK(last[0].kind == compose::DayKind::long_day);
+    CHECK(last[2].kind == compose::DayKind::pace);
+    CHECK(last[2].last);
+}
+
+TEST_CASE("ramp: a short race in yards, without a threshold") {
+    auto request = wish(400, 4, 225, 700);
+    request.pool = Pool::of(Distance::yards(25), Unit::yard);
+    request.longest = Distance::yards(225);
+    request.session = Distance::yards(700);
+    auto const ramp = found(request);
+    CHECK(reps(ramp) == "300 350 450 *200*");
+    CHECK(weeks(ramp) == "1500 1600 1700 *850*");
+}
+
+TEST_CASE("ramp: the slowest pace that fits is the slowest") {
+    auto const ramp = found(wish(750, 12, 200, 1000));
+    REQUIRE(ramp.slowest_threshold);
+    auto const longest = [&](Duration threshold) {
+        Duration most;
+        for (auto const& week : ramp.weeks) {
+            for (auto const& day : week.days) {
+                auto const kind = day.kind == compose::DayKind::third ? compose::DayKind::pace : day.kind;
+                most =
+                    std::max(most, compose::SessionTimes{ramp.pool, threshold}.of(kind, day.laps, week.rep));
+            }
+        }
+        return most;
+    };
+    CHECK(longest(*ramp.slowest_threshold) <= Duration::minutes(45));
+    CHECK(longest(*ramp.slowest_threshold + Duration::seconds(1)) > Duration::minutes(45));
 }

@@ -73,6 +73,30 @@ void check_growth(Request const& request, Ramp const& ramp) {
     }
 }
 
+/// Easy weeks have their share, and their rep is no longer than they may have; as docs/compose.md says it.
+void check_easy(Request const& request, Ramp const& ramp) {
+    auto const u = ramp.lengths_a_lap;
+    auto const first = std::ranges::find(ramp.weeks, WeekKind::build, &RampWeek::kind);
+    auto rep = std::min(ramp.today_longest / u, first->rep);
+    auto week_lengths = std::min(ramp.today_week, first->laps * u);
+    auto const two_hundred = static_cast<int>(Distance::metres(200).units() / ramp.lap.units());
+    for (auto const& week : ramp.weeks) {
+        if (week.kind == WeekKind::build) {
+            rep = week.rep;
+            week_lengths = week.laps * u;
+        } else if (week.kind != WeekKind::empty) {
+            auto const j = static_cast<int>(week.days.size());
+            auto const taper = week.kind == WeekKind::taper;
+            CHECK((week.percent == 70 || (taper && week.percent <= 60)));
+            CHECK(week.laps == std::max(week_lengths * week.percent * j / (100 * ramp.sessions * u), 4 * j));
+            auto const most = taper ? ramp.race_rep / 2 : std::max(rep * 7 / 10, std::min(rep, two_hundred));
+            CHECK(week.rep <= std::max(most, 1));
+            CHECK(week.rep >= 1);
+        }
+    }
+    CHECK(ramp.lap == request.pool.length * u);
+}
+
 void check_race_rep(Request const& request, Ramp const& ramp) {
     auto const build = std::find_if(ramp.weeks.rbegin(), ramp.weeks.rend(),
                                     [](auto const& week) { return week.kind == WeekKind::build; });
@@ -152,6 +176,7 @@ TEST_CASE("ramp: random wishes keep the limits, or have a way out") {
                 check_days(request, *ramp, week);
             }
             check_growth(request, *ramp);
+            check_easy(request, *ramp);
             check_race_rep(request, *ramp);
             check_taper(request, *ramp);
         } else if (i % 10 == 0) {

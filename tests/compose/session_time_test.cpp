@@ -84,6 +84,19 @@ TEST_CASE("session time: grows with the laps, and with the rep where they are th
     }
 }
 
+TEST_CASE("session time: the longest races of the shortest pools") {
+    auto const pool_15m = pools.front();
+    SessionTimes const times{pool_15m, Duration::seconds(110)};
+    Duration before;
+    for (auto rep = 1; rep <= 340; ++rep) {
+        auto const need = static_cast<int>(calc::session_need(rep));
+        auto const time = times.of(DayKind::long_day, need, rep);
+        CHECK(time > before);
+        CHECK(times.of(DayKind::long_day, need + 1, rep) > time);
+        before = time;
+    }
+}
+
 TEST_CASE("session time: the largest session that fits") {
     SessionTimes const times{pool_25m, Duration::seconds(120)};
     auto const at_most = [&](Duration slot) { return times.largest(DayKind::long_day, 15, slot, 500); };
