@@ -32,6 +32,9 @@ class Paces {
     /// A rep swum with Plan::terms[terms]; the answer holds until the next call.
     [[nodiscard]] RepTime const& rep(PacingId pacing, plan::Index terms, std::int64_t amount, bool timed);
 
+    /// Of Plan::terms: the first that is timed as this one.
+    [[nodiscard]] plan::Index alike(plan::Index terms) const { return alike_.first(terms); }
+
   private:
     struct Place {
         plan::Threshold const* threshold = nullptr;

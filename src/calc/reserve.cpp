@@ -88,6 +88,18 @@ Reserve::Row Reserve::of(plan::Index index, Bout const& bout, Alikes& alikes) {
     return bout.times == 1 ? row : times(row, bout.times);
 }
 
+Drain Reserve::rep(plan::Index terms, std::int64_t amount, bool timed) {
+    auto const place = pacing_number_ << 32U | clock_.alike(terms);
+    auto const key = timed ? -amount : amount;
+    auto const hash =
+        (place ^ static_cast<std::uint64_t>(key) * 0x9e3779b97f4a7c15ULL) * 0x9e3779b97f4a7c15ULL;
+    auto& slot = remembered_[hash >> 32U & (room - 1)];
+    if (slot.place != place || slot.amount != key) {
+        slot = {place, key, rep_drain(plan_, *pacing_, plan_.terms[terms], amount, timed)};
+    }
+    return slot.drain;
+}
+
 /// One rep or round, with what follows it.
 Reserve::Row Reserve::one(plan::Index index, Bout const& bout, Alikes& alikes) {
     auto const& item = plan_.items[index];
@@ -99,11 +111,11 @@ Reserve::Row Reserve::one(plan::Index index, Bout const& bout, Alikes& alikes) {
         auto const terms = bout.selection != nullptr ? bout.selection->terms : item.terms;
         auto const amount = item.is_ladder() ? plan_.rungs[item.body + bout.number] : item.amount;
         row.stretch = stretch_of(clock_.rep(session_, lane_, terms, amount, item.is_timed()), index);
-        row.drain = rep_drain(plan_, *pacing_, plan_.terms[terms], amount, item.is_timed());
+        row.drain = rep(terms, amount, item.is_timed());
     } else {
         row = inside(index, bout.selection);
     }
-    if (known == alikes.end()) {
+    if (known == alikes.end() && bout.times < item.count) {
         alikes.emplace(bout.selection, row);
     }
     recover(row.stretch, plan_, item, bout.number);

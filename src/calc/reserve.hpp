@@ -58,6 +58,14 @@ class Reserve {
     /// Of one item, those that are swum alike.
     using Alikes = std::unordered_map<plan::Selection const*, Row>;
 
+    /// A rep's drain by what makes it: most lines of a file repeat what another has said.
+    struct Remembered {
+        std::uint64_t place = ~std::uint64_t{0}; ///< pacing and terms
+        std::int64_t amount = 0;                 ///< below 0 where timed
+        Drain drain;
+    };
+    static constexpr std::size_t room = 1024; ///< a newer rep takes an older one's place
+
     void turn_to(plan::Index session, int lane);
     [[nodiscard]] Row const& line(plan::Index index);
 
@@ -65,6 +73,7 @@ class Reserve {
     void put_behind(Row& row, Row const& next) const;
     [[nodiscard]] Row times(Row const& row, std::int64_t n) const;
 
+    [[nodiscard]] Drain rep(plan::Index terms, std::int64_t amount, bool timed);
     [[nodiscard]] Row of(plan::Index index);
     [[nodiscard]] Row of(plan::Index index, std::vector<Bout> const& bouts, Alikes& alikes);
     [[nodiscard]] Row of(plan::Index index, Bout const& bout, Alikes& alikes);
@@ -83,6 +92,7 @@ class Reserve {
     int lane_ = 0;
     Pacing const* pacing_ = nullptr; ///< of the lane in hand
     Tank tank_;
+    std::vector<Remembered> remembered_ = std::vector<Remembered>(room); ///< by hash
     std::unordered_map<plan::Index, Row> lines_;    ///< of the session and pacing in hand
     std::unordered_map<std::uint64_t, Row> shared_; ///< by pacing and body
     std::unordered_map<Pacing const*, std::uint32_t> pacings_;

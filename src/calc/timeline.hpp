@@ -90,6 +90,8 @@ class Clock {
     [[nodiscard]] Pacing const& pacing(plan::Index session, int lane);
     /// The lanes with a pace of their own, ascending.
     [[nodiscard]] std::vector<int> const& paced_lanes() const { return paces_.lanes().lanes(); }
+    /// Of Plan::terms: the first that is timed as this one.
+    [[nodiscard]] plan::Index alike(plan::Index terms) const { return paces_.alike(terms); }
 
     /// One round of a group or `use`, of those that `selection` chooses (null: that none does), without
     /// what follows it.
