@@ -401,7 +401,7 @@ class Writer {
         std::size_t noted = 0;
         for (auto const& note : row.notes) {
             for (auto const& text : wrap_evenly(note, Weight::medium, room, measure_)) {
-                placed.push_back({{{text, Weight::medium}, 0, measure_.width(text, Weight::medium)}});
+                placed.push_back(placed_alone({text, Weight::medium}, measure_));
                 ++noted;
             }
         }

@@ -61,7 +61,7 @@ class Layout {
         }
         best = opened(std::move(best));
         laid.scale = best.setting.scale;
-        laid.strip = best.strip.has_value();
+        laid.strip = best.strip;
         for (std::size_t i = 0; i < best.starts.size(); ++i) {
             laid.fronts.push_back(draw(best, i));
         }
@@ -234,23 +234,10 @@ class Layout {
             cards::draw(grown, y, setting, measure_, picture.marks);
         }
         picture.marks.insert(picture.marks.end(), foot.marks.begin(), foot.marks.end());
-        frame(setting, picture.marks, false);
+        frame(picture, setting.hole, false);
         return picture;
     }
 
-  public:
-    static void frame(Setting const& setting, std::vector<Mark>& marks, bool mirrored) {
-        marks.emplace_back(Frame{{frame_edge, frame_edge},
-                                 {setting.size.width - 2 * frame_edge, setting.size.height - 2 * frame_edge},
-                                 frame_radius,
-                                 frame_line});
-        if (setting.hole) {
-            auto const x = mirrored ? hole_centre : setting.size.width - hole_centre;
-            marks.emplace_back(Ring{{x, hole_centre}, hole_radius});
-        }
-    }
-
-  private:
     /// Gives whether the longest rep is among them.
     bool draw_lines(Trial const& trial, std::size_t first, std::size_t end, double y,
                     std::vector<Mark>& marks) {

@@ -2,8 +2,10 @@
 
 #include "cards/layout.hpp"
 #include "cards/picture.hpp"
+#include "cards/strip.hpp"
 #include "report/card_view.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -20,9 +22,9 @@ struct Wanted {
 struct Laid {
     std::vector<Picture> fronts;
     Scale scale;
-    std::size_t level = 0; ///< of `levels`: what was given up
-    bool strip = false;
-    std::string problem; ///< why there is no card; empty when there is one
+    std::size_t level = 0;        ///< of `levels`: what was given up
+    std::optional<Strip> strip{}; ///< where there is one
+    std::string problem;          ///< why there is no card; empty when there is one
 };
 
 /// As large as fits, never smaller than can be read at the distance; see docs/cards.md.

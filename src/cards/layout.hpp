@@ -62,4 +62,8 @@ struct Setting {
     [[nodiscard]] double right() const { return size.width - safe_edge; }
 };
 
+/// The line around a card and, if one is wanted, the mark for its hole: at the right in front, behind at the
+/// left.
+void frame(Picture& picture, bool hole, bool behind);
+
 } // namespace lengthwise::cards

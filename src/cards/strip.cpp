@@ -78,6 +78,7 @@ Strip strip_of(report::CardStrip const& rep, Setting const& setting, Measure& me
             strip.columns = columns;
             strip.cell_width = wide;
             strip.row_ends = std::move(ends);
+            strip.row = rep.pool.length * (strip.step * static_cast<std::int64_t>(columns));
         }
     }
     if (setting.level.strip_label) {

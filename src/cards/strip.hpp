@@ -2,6 +2,7 @@
 
 #include "cards/layout.hpp"
 #include "report/card_view.hpp"
+#include "units/distance.hpp"
 
 #include <cstdint>
 #include <string>
@@ -17,6 +18,7 @@ struct Strip {
     std::vector<std::string> cells;    ///< lengths swum at each cell's end
     std::vector<std::string> row_ends; ///< what has been swum at each row's end
     std::size_t columns = 0;
+    Distance row; ///< what a row holds
     double cell_width = 0;
     double cell_height = 0; ///< the least; `most_height` is the largest
     double most_height = 0;

@@ -3,6 +3,7 @@
 #include "report/width.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace lengthwise::cards {
 namespace {
@@ -117,6 +118,15 @@ std::vector<std::string> wrap_evenly(std::string_view text, Weight weight, doubl
     return lines;
 }
 
+PlacedLine placed_alone(Piece piece, Measure& measure) {
+    Placed placed;
+    placed.width = measure.width(piece.words, piece.weight);
+    placed.piece = std::move(piece);
+    PlacedLine line;
+    line.push_back(std::move(placed));
+    return line;
+}
+
 std::vector<PlacedLine> flow_pieces(std::vector<Piece> const& pieces, double width, Measure& measure) {
     std::vector<PlacedLine> lines;
     double filled = 0;
@@ -129,8 +139,8 @@ std::vector<PlacedLine> flow_pieces(std::vector<Piece> const& pieces, double wid
         if (lines.empty() || filled + blank + wide + room > width) {
             auto const parts = wrap(piece.words, piece.weight, width - room, measure);
             for (auto const& part : parts) {
-                filled = measure.width(part, piece.weight);
-                lines.push_back({{{part, piece.weight}, 0, filled}});
+                lines.push_back(placed_alone({part, piece.weight}, measure));
+                filled = lines.back().front().width;
             }
         } else {
             lines.back().push_back({piece, filled + blank, wide});

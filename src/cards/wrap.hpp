@@ -31,6 +31,7 @@ struct Placed {
     double width = 0;
 };
 using PlacedLine = std::vector<Placed>;
+[[nodiscard]] PlacedLine placed_alone(Piece piece, Measure& measure);
 
 /// Pieces joined by " · ", broken between them where there is room for a whole one, else inside.
 [[nodiscard]] std::vector<PlacedLine> flow_pieces(std::vector<Piece> const& pieces, double width,

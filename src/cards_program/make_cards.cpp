@@ -1,5 +1,6 @@
 #include "cards_program/make_cards.hpp"
 
+#include "cards/back.hpp"
 #include "cards/card.hpp"
 #include "cards/sheet.hpp"
 #include "cards/svg.hpp"
@@ -14,6 +15,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <map>
 #include <memory>
 
@@ -120,12 +122,30 @@ class Maker {
         if (first_.empty()) {
             first_ = laid.fronts;
         }
+        std::vector<cards::Picture> backs;
+        if (view.back) {
+            backs = cards::backs_of(view, laid.strip, grid_->card, options_.distance, options_.hole, shaper_);
+        }
+        if (view.back && backs.empty()) {
+            console_.say(fmt::format("the back of {} has no room on {} cards that are read from {}\n"
+                                     "      = try a larger --size or a shorter --distance",
+                                     report::session_label(loaded.plan(), wanted.session), options_.size,
+                                     distance()));
+            return false;
+        }
         for (std::uint32_t copy = 0; copy < options_.copies; ++copy) {
-            for (auto const& front : laid.fronts) {
-                sides_.push_back({front, std::nullopt});
-            }
+            add_sides(laid.fronts, backs);
         }
         return true;
+    }
+
+    /// A back for which there is no front left becomes the front of one card more.
+    void add_sides(std::vector<cards::Picture> const& fronts, std::vector<cards::Picture> const& backs) {
+        for (std::size_t i = 0; i < std::max(fronts.size(), backs.size()); ++i) {
+            bool const both = i < fronts.size() && i < backs.size();
+            sides_.push_back(
+                {i < fronts.size() ? fronts[i] : backs[i], both ? std::optional{backs[i]} : std::nullopt});
+        }
     }
 
     [[nodiscard]] std::string distance() const {

@@ -38,8 +38,8 @@ struct CardRow {
 };
 
 struct CardSection {
-    std::string name{};  ///< "warm-up"
-    std::string title{}; ///< "Wake up"
+    std::string name{};               ///< "warm-up"
+    std::string title{};              ///< "Wake up"
     std::vector<std::string> holds{}; ///< "easy", "rest 20s": what its rows do not say again
     std::vector<CardRow> rows{};
 };
@@ -54,17 +54,21 @@ struct CardStrip {
 /// What may stand in one place, the fullest first.
 using Wordings = std::vector<std::string>;
 
-/// The back of a card: a table between a head and a foot of running text.
+/// A line of a card's back.
+struct CardBackLine {
+    std::string label{};              ///< small, above the figures
+    std::vector<std::string> cells{}; ///< a figure a column; fewer leave the last ones empty
+    Distance at{};                    ///< of passing times: how far into the rep; else 0
+};
+
+/// The back of a card: a table between a head and running text.
 struct CardBack {
     std::string title{};
-    std::string head{};                            ///< small, below the title
-    std::vector<std::string> columns{};            ///< their heads
-    std::vector<std::vector<std::string>> lines{}; ///< a cell a column
-    std::vector<std::uint32_t> rules{};            ///< a hairline before these lines
-    bool pencil = false;                           ///< a line to write on below each column but the first
-    std::string pencil_label{};
-    std::string short_head{}; ///< "short of time"
-    std::vector<std::string> when_short{};
+    Wordings head{};                    ///< small, below the title
+    std::vector<std::string> columns{}; ///< their heads
+    std::vector<CardBackLine> lines{};
+    bool passing = false; ///< passing times: a place to write below each column but the first
+    std::vector<std::string> when_short{}; ///< what to do when short of time
 };
 
 struct Card {

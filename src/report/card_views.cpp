@@ -3,6 +3,7 @@
 #include "calc/longest.hpp"
 #include "calc/reps.hpp"
 #include "plan/pace_of.hpp"
+#include "report/card_backs.hpp"
 #include "report/card_rows.hpp"
 #include "report/card_words.hpp"
 #include "report/choose.hpp"
@@ -232,7 +233,11 @@ class CardMaker {
 
 Card CardViews::card(plan::Index session, int lane, BackKind back, std::string const& whose) {
     auto card = CardMaker{plan_, reckoner_, clock_, session, lane}.make(whose);
-    (void)back;
+    if (back == BackKind::pace) {
+        card.back = pace_back(plan_, clock_, session, lane, card);
+    } else if (back == BackKind::overview) {
+        card.back = overview_back(plan_, clock_, session, lane);
+    }
     return card;
 }
 
