@@ -147,7 +147,8 @@ class BackWriter {
         for (std::size_t i = 0; i < columns_.size(); ++i) {
             x += widths_[i] + (i > 0 ? column_air * em_ + extra_ : 0);
             if (columns_[i] < texts.size()) {
-                put(x, texts[columns_[i]], i == 0 ? Weight::medium : weight, em, Anchor::right);
+                put(x, texts[columns_[i]], i == 0 && back_.passing ? Weight::medium : weight, em,
+                    Anchor::right);
             }
         }
     }

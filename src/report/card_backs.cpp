@@ -159,7 +159,7 @@ CardBack overview_back(plan::Plan const& plan, calc::Clock& clock, plan::Index s
     }
     if (plan.race) {
         auto const on = spell::short_day(plan.race->on);
-        back.lines.push_back({joined({on, plan.race->name.empty() ? "race" : visible(plan.race->name)}, "  "),
+        back.lines.push_back({joined({"race", on, visible(plan.race->name)}, "  "),
                               {"", "", spell::number(plan.race->distance, unit)},
                               {}});
     }
