@@ -7,11 +7,10 @@ namespace lengthwise::calc {
 using plan::Item;
 
 void KitReader::add(Item const& item) {
-    auto const index = static_cast<std::size_t>(&item - plan_.items.data());
-    if (!item.is_swum() || seen_[index]) {
+    auto const index = static_cast<plan::Index>(&item - plan_.items.data());
+    if (!item.is_swum() || !seen_.insert(index).second) {
         return;
     }
-    seen_[index] = true;
     if (item.is_leaf()) {
         each_rep(plan_, item,
                  [&](std::int64_t, plan::Terms const& terms, std::int64_t) { add_terms(terms); });

@@ -2,15 +2,16 @@
 
 #include "plan/plan.hpp"
 
-#include <vector>
+#include <unordered_set>
 
 namespace lengthwise::calc {
 
 /// Gathers the gear that lines need: every word in force for at least one of their reps
-/// or parts. What several places share is read once.
+/// or parts. What several places share is read once, and what
+/// it costs goes by the lines added, not by the plan.
 class KitReader {
   public:
-    explicit KitReader(plan::Plan const& plan) : plan_(plan), seen_(plan.items.size()) {}
+    explicit KitReader(plan::Plan const& plan) : plan_(plan) {}
 
     void add(plan::Item const& item);
     [[nodiscard]] plan::GearSet const& kit() const { return kit_; }
@@ -20,7 +21,7 @@ class KitReader {
     void add_terms(plan::Terms const& terms);
 
     plan::Plan const& plan_;
-    std::vector<bool> seen_; ///< beside Plan::items
+    std::unordered_set<plan::Index> seen_; ///< of Plan::items
     plan::GearSet kit_;
 };
 

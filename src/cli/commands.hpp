@@ -11,6 +11,7 @@ namespace lengthwise::cli {
 int tally(Tally const& options, Files& files, Console& console);
 int deck(Deck const& options, Files& files, Console& console);
 int chart(Chart const& options, Files& files, Console& console);
+int export_plans(Export const& options, Files& files, Console& console);
 int check(Check const& options, Files& files, Console& console);
 int tidy(Tidy const& options, Files& files, Console& console);
 int pace(Pace const& options, Files& files, Console& console);

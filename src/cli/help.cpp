@@ -14,6 +14,7 @@ constexpr std::string_view general =
   tally    metres, lengths, reps  deck     for the pool side
 
   chart    longest rep and race   cards    waterproof cards
+  export   for other programs
 
   pace     threshold from swims   explain  any word or rule
 
@@ -73,6 +74,25 @@ constexpr std::string_view chart =
 
   lengthwise chart plan.swim
   lengthwise chart plan.swim -o chart.svg
+)";
+
+constexpr std::string_view export_help =
+    R"(lengthwise export FILE... --as json|csv: for other programs
+
+  --as json                        all of it, with what it adds up to
+  --as csv  --rows line|session|week
+                                   for a spreadsheet
+  --week N  --session DAY|"NAME"   what of it
+  --lane N  --swimmer "NAME"       one lane, or one swimmer
+
+  FILE may be a folder, all its .swim files, or - for standard
+  input. What each holds: docs/export.md
+
+  -o FILE  --force                 into a file; over an old one
+  --color auto|always|never  --ascii  --width N
+
+  lengthwise export plan.swim --as csv -o plan.csv
+  lengthwise export plan.swim --as json --week 2
 )";
 
 constexpr std::string_view check =
@@ -170,8 +190,9 @@ constexpr std::string_view explain =
 )";
 
 constexpr std::array helps{
-    Help{"tally", tally}, Help{"deck", deck}, Help{"chart", chart}, Help{"check", check},
-    Help{"tidy", tidy},   Help{"pace", pace}, Help{"cards", cards}, Help{"explain", explain},
+    Help{"tally", tally},        Help{"deck", deck},   Help{"chart", chart},
+    Help{"export", export_help}, Help{"check", check}, Help{"tidy", tidy},
+    Help{"pace", pace},          Help{"cards", cards}, Help{"explain", explain},
 };
 
 } // namespace

@@ -20,6 +20,7 @@ namespace {
 using Words = std::vector<std::string>;
 
 constexpr std::uint32_t most_rows = 999'999'999;
+constexpr std::string_view export_words = "json or csv";
 
 void add_who(Reader& reader, report::Wish& wish) {
     reader.value("--lane", "a lane's number, 1 to 100", [&wish](std::string const& text) {
@@ -104,6 +105,29 @@ void add(Reader& reader, Chart& chart) {
     add_who(reader, chart.wish);
     add_look(reader, chart.look);
     add_target(reader, chart.target);
+}
+
+/// As it was typed: what it is exported as has to be said, rows may be.
+struct TypedExport {
+    std::optional<ExportKind> as;
+    std::optional<report::CsvRows> rows;
+    Export plans;
+};
+
+void add(Reader& reader, TypedExport& typed) {
+    auto& plans = typed.plans;
+    reader.files(plans.files);
+    reader.value("--as", std::string{export_words}, [&typed](std::string const& text) {
+        return one_of(typed.as.emplace(), {{"json", ExportKind::json}, {"csv", ExportKind::csv}})(text);
+    });
+    reader.value("--rows", "line, session or week", [&typed](std::string const& text) {
+        using Rows = report::CsvRows;
+        return one_of(typed.rows.emplace(),
+                      {{"line", Rows::line}, {"session", Rows::session}, {"week", Rows::week}})(text);
+    });
+    add_wish(reader, plans.wish);
+    add_look(reader, plans.look);
+    add_target(reader, plans.target);
 }
 
 void add(Reader& reader, Check& check) {
@@ -238,6 +262,24 @@ Options read_deck(Words const& arguments) {
     return options;
 }
 
+Options read_export(Words const& arguments) {
+    Reader reader{"export"};
+    TypedExport typed;
+    add(reader, typed);
+    if (auto instead = reader.read(arguments)) {
+        return *instead;
+    }
+    if (!typed.as) {
+        return Misuse{fmt::format("export as what? add --as {}", export_words)};
+    }
+    if (typed.rows && typed.as != ExportKind::csv) {
+        return Misuse{"--rows is for csv; add --as csv"};
+    }
+    typed.plans.as = *typed.as;
+    typed.plans.rows = typed.rows.value_or(report::CsvRows::line);
+    return std::move(typed.plans);
+}
+
 Options read_pace(Words const& arguments) {
     Reader reader{"pace"};
     TypedPace typed;
@@ -320,6 +362,9 @@ Options read_options(Words const& arguments) {
     if (command == "chart") {
         return read<Chart>(command, rest);
     }
+    if (command == "export") {
+        return read_export(rest);
+    }
     if (command == "check") {
         return read<Check>(command, rest);
     }
@@ -343,6 +388,7 @@ Words option_names(std::string_view command) {
     Tally tally;
     Deck deck;
     Chart chart;
+    TypedExport exported;
     Check check;
     Tidy tidy;
     TypedPace pace;
@@ -355,6 +401,8 @@ Words option_names(std::string_view command) {
         add(reader, deck);
     } else if (command == "chart") {
         add(reader, chart);
+    } else if (command == "export") {
+        add(reader, exported);
     } else if (command == "check") {
         add(reader, check);
     } else if (command == "tidy") {

@@ -4,6 +4,7 @@
 #include "calc/threshold.hpp"
 #include "report/card_views.hpp"
 #include "report/choose.hpp"
+#include "report/plan_csv.hpp"
 #include "units/date.hpp"
 #include "units/distance.hpp"
 #include "units/duration.hpp"
@@ -68,6 +69,17 @@ struct Chart {
     Target target;
 };
 
+enum class ExportKind : std::uint8_t { json, csv };
+
+struct Export {
+    std::vector<std::string> files;
+    report::Wish wish;
+    ExportKind as = ExportKind::json;
+    report::CsvRows rows = report::CsvRows::line;
+    Look look;
+    Target target;
+};
+
 struct Check {
     std::vector<std::string> files;
     bool strict = false; ///< a warning ends with 1 too
@@ -127,7 +139,7 @@ struct Misuse {
     std::string problem; ///< one sentence, perhaps a list below it
 };
 
-using Options = std::variant<Answer, Misuse, Tally, Deck, Chart, Check, Tidy, Pace, Cards, Explain>;
+using Options = std::variant<Answer, Misuse, Tally, Deck, Chart, Export, Check, Tidy, Pace, Cards, Explain>;
 
 /// `arguments` are those behind the program's name.
 [[nodiscard]] Options read_options(std::vector<std::string> const& arguments);

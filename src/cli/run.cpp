@@ -65,6 +65,7 @@ class Runner {
     int operator()(Tally const& options) { return targeted(options, tally); }
     int operator()(Deck const& options) { return targeted(options, deck); }
     int operator()(Chart const& options) { return targeted(options, chart); }
+    int operator()(Export const& options) { return targeted(options, export_plans); }
     int operator()(Check const& options) { return targeted(options, check); }
     int operator()(Pace const& options) { return targeted(options, pace); }
     int operator()(Cards const& options) {

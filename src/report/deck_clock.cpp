@@ -7,6 +7,14 @@
 
 namespace lengthwise::report {
 
+int timed_as(plan::Plan const& plan, calc::Clock& clock, plan::Index session, int lane) {
+    if (lane != 0 || clock.pacing(session, 0).known()) {
+        return lane;
+    }
+    plan::LanePaces const paces{plan};
+    return paces.lanes().empty() ? 0 : paces.lanes().front();
+}
+
 DeckClock DeckTimer::read(std::vector<int> const& lanes, std::optional<TimeOfDay> start) {
     auto const& session = plan_.sessions[session_];
     DeckClock clock;
@@ -19,7 +27,7 @@ DeckClock DeckTimer::read(std::vector<int> const& lanes, std::optional<TimeOfDay
         return clock;
     }
     for (int const lane : lanes) {
-        auto const timed = timed_as(lane);
+        auto const timed = timed_as(plan_, clock_, session_, lane);
         lines_.push_back(clock_.lines(session_, timed));
         clock.shown.push_back(pace(timed));
         auto const& lines = lines_.back();
@@ -34,16 +42,6 @@ DeckClock DeckTimer::read(std::vector<int> const& lanes, std::optional<TimeOfDay
     }
     turn_round(clock);
     return clock;
-}
-
-/// A session without lane lines goes by the threshold in force; where there is none, by the
-/// lowest lane that has a pace of its own.
-int DeckTimer::timed_as(int lane) {
-    if (lane != 0 || clock_.pacing(session_, 0).known()) {
-        return lane;
-    }
-    plan::LanePaces const paces{plan_};
-    return paces.lanes().empty() ? 0 : paces.lanes().front();
 }
 
 DeckPace DeckTimer::pace(int lane) {

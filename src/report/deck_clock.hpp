@@ -9,6 +9,10 @@
 
 namespace lengthwise::report {
 
+/// The lane whose pace a session is shown at. A session without lane lines (lane 0) goes by the threshold in
+/// force; where there is none, by the lowest lane that has a pace of its own.
+[[nodiscard]] int timed_as(plan::Plan const& plan, calc::Clock& clock, plan::Index session, int lane);
+
 /// Reads the times of one session for its deck, lane by lane.
 class DeckTimer {
   public:
@@ -23,7 +27,6 @@ class DeckTimer {
     [[nodiscard]] calc::Clock& clock() { return clock_; }
 
   private:
-    [[nodiscard]] int timed_as(int lane);
     [[nodiscard]] DeckPace pace(int lane);
     void turn_round(DeckClock& clock) const;
 

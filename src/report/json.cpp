@@ -1,5 +1,7 @@
 #include "report/json.hpp"
 
+#include "report/width.hpp"
+
 #include <utf8proc.h>
 
 namespace lengthwise::report {
@@ -7,9 +9,9 @@ namespace {
 
 constexpr std::size_t piece = 64U << 10;
 
-/// Control characters (C0, DEL, C1) are escaped, so that no text can speak to a terminal.
+/// What a terminal must not see is escaped, so that no text can speak to one.
 bool needs_escape(utf8proc_int32_t c) {
-    return c < 0x20 || (c >= 0x7F && c <= 0x9F) || c == '"' || c == '\\';
+    return is_unsafe(c) || c == '"' || c == '\\';
 }
 
 /// How many bytes from the first on are ASCII that stands for itself.
@@ -33,7 +35,11 @@ std::string escape(utf8proc_int32_t c) {
         return "\\t";
     default: {
         auto const number = static_cast<std::uint32_t>(c);
-        return std::string{"\\u00"} + figures[number >> 4U & 0xFU] + figures[number & 0xFU];
+        std::string text{"\\u"};
+        for (unsigned shift = 16; shift > 0; shift -= 4) { // all of them are below U+10000
+            text += figures[number >> (shift - 4) & 0xFU];
+        }
+        return text;
     }
     }
 }

@@ -16,9 +16,13 @@ constexpr std::uint64_t most_items = 500;
 } // namespace
 
 std::string LineSpeller::spell(plan::Item const& item) {
-    bool const expand = size_of(item) <= most_items;
-    auto const text = plan::spell_line(plan_, session_, item, {.labels = false, .expand_sets = expand});
+    auto const text = notation(item);
     return visible(item.optional ? "if time: " + text : text);
+}
+
+std::string LineSpeller::notation(plan::Item const& item) {
+    bool const expand = size_of(item) <= most_items;
+    return plan::spell_line(plan_, session_, item, {.labels = false, .expand_sets = expand});
 }
 
 std::string LineSpeller::heading(plan::Section const& section) const {

@@ -17,6 +17,9 @@ class LineSpeller {
     /// A line, pause or note, `if time:` in front where it is said, lanes left out.
     [[nodiscard]] std::string spell(plan::Item const& item);
 
+    /// The same without `if time:`, and not safe to print: for programs that read the notation.
+    [[nodiscard]] std::string notation(plan::Item const& item);
+
     /// `warm-up "Wake up" easy rest 20s`
     [[nodiscard]] std::string heading(plan::Section const& section) const;
 

@@ -84,6 +84,10 @@ class Summary {
     [[nodiscard]] Tally const& session(plan::Index session);
     /// The sections of a session in their order, in its lanes.
     [[nodiscard]] std::vector<Tally> const& sections(plan::Index session);
+    /// Everything inside one line of a session, whoever swims it.
+    [[nodiscard]] calc::Totals totals_of(plan::Index session, plan::Item const& item) {
+        return reckoner_.of_item(plan_.sessions[session], item);
+    }
     /// Asked about single reps, lines and paces.
     [[nodiscard]] calc::Clock& clock() { return clock_.clock(); }
 

@@ -22,15 +22,6 @@ Character first_of(std::string_view text) {
     return bytes > 0 ? Character{value, static_cast<std::size_t>(bytes)} : Character{};
 }
 
-/// Control characters, and those that turn or break a line without being seen.
-bool is_unsafe(std::int32_t c) {
-    bool const control = c < 0x20 || (c >= 0x7F && c <= 0x9F);
-    bool const bidirectional = c == 0x061C || c == 0x200E || c == 0x200F || (c >= 0x202A && c <= 0x202E) ||
-                               (c >= 0x2066 && c <= 0x2069);
-    bool const line_break = c == 0x2028 || c == 0x2029;
-    return control || bidirectional || line_break || c == 0xFEFF;
-}
-
 std::string hex(std::uint32_t number, std::size_t digits) {
     constexpr std::string_view figures = "0123456789ABCDEF";
     std::string text;
@@ -45,6 +36,14 @@ std::size_t cells_of(Character c) {
 }
 
 } // namespace
+
+bool is_unsafe(std::int32_t c) {
+    bool const control = c < 0x20 || (c >= 0x7F && c <= 0x9F);
+    bool const bidirectional = c == 0x061C || c == 0x200E || c == 0x200F || (c >= 0x202A && c <= 0x202E) ||
+                               (c >= 0x2066 && c <= 0x2069);
+    bool const line_break = c == 0x2028 || c == 0x2029;
+    return control || bidirectional || line_break || c == 0xFEFF;
+}
 
 std::size_t bytes_within(std::string_view text, std::size_t width) {
     std::size_t bytes = 0;

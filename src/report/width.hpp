@@ -1,12 +1,16 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
 
 /// Text as a terminal shows it: measured in cells, and made safe to print.
 namespace lengthwise::report {
+
+/// A control character, or one that turns or breaks a line without being seen.
+[[nodiscard]] bool is_unsafe(std::int32_t character);
 
 /// Text from a file, made safe for a terminal: control characters (C0, DEL, C1),
 /// bidirectional controls and line separators become `<U+001B>`, bytes that are
