@@ -42,7 +42,8 @@ bool is_unsafe(std::int32_t c) {
     bool const bidirectional = c == 0x061C || c == 0x200E || c == 0x200F || (c >= 0x202A && c <= 0x202E) ||
                                (c >= 0x2066 && c <= 0x2069);
     bool const line_break = c == 0x2028 || c == 0x2029;
-    return control || bidirectional || line_break || c == 0xFEFF;
+    bool const no_character = c == 0xFEFF || c == 0xFFFE || c == 0xFFFF; // not even in XML
+    return control || bidirectional || line_break || no_character;
 }
 
 std::size_t bytes_within(std::string_view text, std::size_t width) {

@@ -9,7 +9,7 @@
 /// Text as a terminal shows it: measured in cells, and made safe to print.
 namespace lengthwise::report {
 
-/// A control character, or one that turns or breaks a line without being seen.
+/// A control character, one that turns or breaks a line without being seen, or none at all (U+FFFE).
 [[nodiscard]] bool is_unsafe(std::int32_t character);
 
 /// Text from a file, made safe for a terminal: control characters (C0, DEL, C1),

@@ -1,14 +1,12 @@
 #include "report/pace_json.hpp"
 
+#include "support/outside.hpp"
 #include "support/swims.hpp"
 #include "support/temp_folder.hpp"
 
 #include <catch2/catch.hpp>
 
-#include <array>
-#include <cstdio>
 #include <cstdlib>
-#include <memory>
 #include <string>
 #include <vector>
 
@@ -24,22 +22,7 @@ std::string json(std::vector<support::Timed> const& swims, Pool const& course = 
     return pace_json(trials, calc::judge(trials));
 }
 
-std::string output_of(std::string const& command) {
-    std::unique_ptr<FILE, int (*)(FILE*)> const pipe{popen(command.c_str(), "r"), pclose};
-    REQUIRE(pipe != nullptr);
-    std::string text;
-    std::array<char, 4096> piece{};
-    while (auto const read = std::fread(piece.data(), 1, piece.size(), pipe.get())) {
-        text.append(piece.data(), read);
-    }
-    return text;
-}
-
-/// What `filter` makes of the document.
-std::string jq(std::string const& document, std::string const& filter) {
-    support::TempFolder const folder;
-    return output_of("jq -c '" + filter + "' '" + folder.file("pace.json", document) + "' 2>&1");
-}
+using support::jq;
 
 /// True when the schema accepts all documents.
 bool accepted(std::vector<std::string> const& documents) {

@@ -1,19 +1,17 @@
 #include "report/tally_json.hpp"
 #include "support/generate.hpp"
+#include "support/outside.hpp"
 #include "support/read_plan.hpp"
-#include "support/temp_folder.hpp"
 #include "tally_samples.hpp"
 
 #include <catch2/catch.hpp>
-
-#include <array>
-#include <cstdio>
-#include <memory>
 
 /// JSON held against docs/tally.schema.json by Python's jsonschema, and read back by jq:
 /// programs that share no code with this one.
 namespace lengthwise::report {
 namespace {
+
+using support::jq;
 
 std::string json(std::string text, std::optional<calc::By> by = {}) {
     auto const read = support::read_plan(std::move(text));
@@ -21,42 +19,8 @@ std::string json(std::string text, std::optional<calc::By> by = {}) {
     return tally_json(read.plan(), {{}, {}, by, 60, false, ""});
 }
 
-std::string output_of(std::string const& command) {
-    std::unique_ptr<FILE, int (*)(FILE*)> const pipe{popen(command.c_str(), "r"), pclose};
-    REQUIRE(pipe != nullptr);
-    std::string text;
-    std::array<char, 4096> piece{};
-    while (auto const read = std::fread(piece.data(), 1, piece.size(), pipe.get())) {
-        text.append(piece.data(), read);
-    }
-    return text;
-}
-
-/// What `filter` makes of the document.
-std::string jq(std::string const& document, std::string const& filter) {
-    support::TempFolder const folder;
-    return output_of("jq -c '" + filter + "' '" + folder.file("tally.json", document) + "' 2>&1");
-}
-
-/// A letter for each document: `+` where the schema accepts it, `-` where not. One
-/// start of Python for all, because it takes a while.
 std::string verdicts(std::vector<std::string> const& documents) {
-    constexpr auto script =
-        "import json, sys, jsonschema\n"
-        "schema = json.load(open(sys.argv[1]))\n"
-        "jsonschema.Draft202012Validator.check_schema(schema)\n"
-        "good = jsonschema.Draft202012Validator(schema).is_valid\n"
-        "print(\"\".join(\"+\" if good(json.loads(line)) else \"-\" for line in sys.stdin))\n";
-    support::TempFolder const folder;
-    std::string lines;
-    for (auto const& document : documents) {
-        lines += document;
-    }
-    auto answer = output_of("python3 '" + folder.file("check.py", script) +
-                            "' " LENGTHWISE_ROOT "/docs/tally.schema.json < '" +
-                            folder.file("documents", lines) + "' 2>&1");
-    REQUIRE(answer.find("No module named") == std::string::npos); // Debian: python3-jsonschema
-    return answer;
+    return support::schema_verdicts("docs/tally.schema.json", documents);
 }
 
 } // namespace
@@ -70,7 +34,7 @@ TEST_CASE("the schema accepts what tally writes") {
         wanted.seed = seed;
         documents.push_back(json(test::generate(wanted).text, calc::By::effort));
     }
-    CHECK(verdicts(documents) == std::string(documents.size(), '+') + "\n");
+    CHECK(verdicts(documents) == std::string(documents.size(), '+'));
 }
 
 TEST_CASE("the schema accepts swimmers, alone and side by side") {
@@ -87,8 +51,7 @@ TEST_CASE("the schema accepts swimmers, alone and side by side") {
     CHECK(jq(all, "[.plan.by[] | [.swimmer.name, .swimmer.lane, .metres]]") ==
           "[[\"Ann\",2,100],[\"Bo\",null,200]]\n");
     CHECK(verdicts({alone, all, jq(all, "del(.plan.by[0].swimmer)"), jq(all, "del(.plan.by[0].metres)"),
-                    jq(alone, ".plan.swimmer.lane = 0"), jq(alone, "del(.plan.swimmer.name)")}) ==
-          "++----\n");
+                    jq(alone, ".plan.swimmer.lane = 0"), jq(alone, "del(.plan.swimmer.name)")}) == "++----");
 }
 
 TEST_CASE("the schema refuses what tally does not write") {
@@ -103,7 +66,7 @@ TEST_CASE("the schema refuses what tally does not write") {
           ".plan.longest_rep_metres = -1", "del(.plan)", ".errors = 1 | .file = \"a\" | del(.schema)"}) {
         documents.push_back(jq(good, change));
     }
-    CHECK(verdicts(documents) == "+" + std::string(documents.size() - 1, '-') + "\n");
+    CHECK(verdicts(documents) == "+" + std::string(documents.size() - 1, '-'));
 }
 
 TEST_CASE("jq reads the totals back and adds them up") {
