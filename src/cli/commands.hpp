@@ -15,6 +15,7 @@ int export_plans(Export const& options, Files& files, Console& console);
 int check(Check const& options, Files& files, Console& console);
 int tidy(Tidy const& options, Files& files, Console& console);
 int pace(Pace const& options, Files& files, Console& console);
+int compose(Compose const& options, Files& files, Console& console);
 int explain(Explain const& options, Console& console);
 
 } // namespace lengthwise::cli

@@ -34,6 +34,10 @@ struct Console {
     bool ascii = false;
     bool typed = false; ///< standard input is a person at a terminal
 
+    /// Said on standard error once the result is in its place: behind "wrote FILE", and below it.
+    std::string summary{};
+    std::string below{};
+
     /// "lengthwise: …" and a line feed, on standard error.
     void say(std::string_view message);
 };

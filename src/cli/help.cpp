@@ -9,7 +9,8 @@ namespace {
 constexpr std::string_view general =
     R"(lengthwise: swim sets as on a whiteboard, sums done
 
-  check    what to mend           tidy     the neat spelling
+  compose  a plan to race day     check    what to mend
+  tidy     the neat spelling
 
   tally    metres, lengths, reps  deck     for the pool side
 
@@ -150,6 +151,35 @@ constexpr std::string_view pace =
   lengthwise pace 200 2:32 400 5:22 800 11:08 --pool 25m
 )";
 
+constexpr std::string_view compose =
+    R"(lengthwise compose: a plan from today's swimming to race day
+
+  --race sprint|1000m              the swim of the race
+  --on 2027-06-06                  its day
+  --from 2027-04-26                the first day of week 1
+  --days Tue,Fri  --slot 45min     when, and for how long
+  --pool 25m                       one length
+  --longest 200m                   today's longest swim
+  --session 1000m                  today's session, in all
+
+  --threshold 2:05                 for 100 m or yd; without it
+                                   the plan says what it needs
+  --at 19:00                       time of day
+  --not 2027-05-17,2027-05-20      closed, or away
+  --kit board,buoy|none            what lies at the poolside
+  --race-in-pool                   nothing about open water
+  --limit "rep-step 25%"           another limit for a rule,
+                                   may be given again
+  --explain                        why each week is as it is
+
+  -o FILE  --force                 into a file; over an old one
+  --color auto|always|never  --ascii  --width N
+
+  lengthwise compose --race sprint --on 2027-06-06 \
+    --from 2027-04-26 --days Tue,Fri --slot 45min --pool 25m \
+    --threshold 2:05 --longest 300m --session 1000m -o plan.swim
+)";
+
 constexpr std::string_view cards =
     R"(lengthwise cards FILE: cards to print, laminate and take along
 
@@ -190,9 +220,9 @@ constexpr std::string_view explain =
 )";
 
 constexpr std::array helps{
-    Help{"tally", tally},        Help{"deck", deck},   Help{"chart", chart},
-    Help{"export", export_help}, Help{"check", check}, Help{"tidy", tidy},
-    Help{"pace", pace},          Help{"cards", cards}, Help{"explain", explain},
+    Help{"tally", tally},     Help{"deck", deck},       Help{"chart", chart}, Help{"export", export_help},
+    Help{"check", check},     Help{"tidy", tidy},       Help{"pace", pace},   Help{"cards", cards},
+    Help{"compose", compose}, Help{"explain", explain},
 };
 
 } // namespace

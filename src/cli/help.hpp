@@ -13,7 +13,7 @@ struct Help {
 [[nodiscard]] std::string_view general_help();
 [[nodiscard]] std::string_view help_of(std::string_view command); ///< empty for what is no command
 
-inline constexpr std::array<std::string_view, 9> commands{"tally", "deck",  "chart",  "check",  "tidy",
-                                                          "pace",  "cards", "export", "explain"};
+inline constexpr std::array<std::string_view, 10> commands{"tally", "deck", "chart", "export",  "check",
+                                                           "tidy",  "pace", "cards", "compose", "explain"};
 
 } // namespace lengthwise::cli

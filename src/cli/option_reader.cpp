@@ -25,6 +25,12 @@ void Reader::value(char const* name, std::string wants, std::function<bool(std::
     values_.push_back({option, std::move(wants), std::move(take)});
 }
 
+void Reader::each(char const* name, std::string wants, std::function<bool(std::string const&)> take) {
+    auto* const option = app_.add_option(name);
+    option->type_size(1)->take_all();
+    values_.push_back({option, std::move(wants), std::move(take)});
+}
+
 std::optional<Options> Reader::read(std::vector<std::string> arguments) {
     std::ranges::reverse(arguments); // as CLI11 takes them
     try {
@@ -41,9 +47,11 @@ std::optional<Options> Reader::read(std::vector<std::string> arguments) {
         return instead;
     }
     for (auto const& value : values_) {
-        if (value.option->count() > 0 && !value.take(value.option->results().back())) {
-            return Misuse{fmt::format("{} takes {}, not \"{}\"", value.option->get_name(), value.wants,
-                                      report::visible(value.option->results().back()))};
+        for (auto const& text : value.option->reduced_results()) {
+            if (value.option->count() > 0 && !value.take(text)) {
+                return Misuse{fmt::format("{} takes {}, not \"{}\"", value.option->get_name(), value.wants,
+                                          report::visible(text))};
+            }
         }
     }
     return std::nullopt;

@@ -26,6 +26,9 @@ class Reader {
     /// `take` says whether it could do something with the text; `wants` is what it wants instead.
     void value(char const* name, std::string wants, std::function<bool(std::string const&)> take);
 
+    /// The same for an option that may be given several times, and is taken each time.
+    void each(char const* name, std::string wants, std::function<bool(std::string const&)> take);
+
     /// Nothing: all is read. Else what to say instead of running.
     std::optional<Options> read(std::vector<std::string> arguments);
 

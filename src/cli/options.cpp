@@ -1,6 +1,7 @@
 #include "cli/options.hpp"
 
 #include "cards/sheet.hpp"
+#include "cli/compose_options.hpp"
 #include "cli/help.hpp"
 #include "cli/option_reader.hpp"
 #include "cli/swims.hpp"
@@ -377,6 +378,9 @@ Options read_options(Words const& arguments) {
     if (command == "cards") {
         return read_cards(rest);
     }
+    if (command == "compose") {
+        return read_compose(rest);
+    }
     if (command == "explain") {
         return read_explain(rest);
     }
@@ -393,6 +397,7 @@ Words option_names(std::string_view command) {
     Tidy tidy;
     TypedPace pace;
     Cards cards;
+    TypedCompose compose;
     Explain explain;
     Words words;
     if (command == "tally") {
@@ -411,6 +416,8 @@ Words option_names(std::string_view command) {
         add(reader, pace);
     } else if (command == "cards") {
         add(reader, cards);
+    } else if (command == "compose") {
+        add(reader, compose);
     } else {
         add(reader, words, explain);
     }

@@ -2,6 +2,7 @@
 
 #include "calc/breakdown.hpp"
 #include "calc/threshold.hpp"
+#include "compose/request.hpp"
 #include "report/card_views.hpp"
 #include "report/choose.hpp"
 #include "report/plan_csv.hpp"
@@ -124,6 +125,14 @@ struct Cards {
     Target target;
 };
 
+struct Compose {
+    compose::Request request;
+    bool explain = false;           ///< the ramp, and what binds it where
+    std::vector<std::string> files; ///< none: it reads no plan
+    Look look;
+    Target target;
+};
+
 struct Explain {
     std::string word; ///< empty: a list of all there is
     Look look;
@@ -139,7 +148,8 @@ struct Misuse {
     std::string problem; ///< one sentence, perhaps a list below it
 };
 
-using Options = std::variant<Answer, Misuse, Tally, Deck, Chart, Export, Check, Tidy, Pace, Cards, Explain>;
+using Options =
+    std::variant<Answer, Misuse, Tally, Deck, Chart, Export, Check, Tidy, Pace, Cards, Compose, Explain>;
 
 /// `arguments` are those behind the program's name.
 [[nodiscard]] Options read_options(std::vector<std::string> const& arguments);

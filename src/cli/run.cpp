@@ -80,6 +80,7 @@ class Runner {
         }
         return targeted(options, cards_);
     }
+    int operator()(Compose const& options) { return targeted(options, compose); }
 
   private:
     Console console(Output& out, Look const& look, bool terminal) {
@@ -96,7 +97,10 @@ class Runner {
     int targeted(Command const& options, Run const& command) {
         if (!options.target.file || *options.target.file == "-") {
             auto console = this->console(out_, options.look, around_.out_is_terminal);
-            return command(options, files_, console);
+            auto const code = command(options, files_, console);
+            err_.write(console.summary.empty() ? "" : console.summary + '\n');
+            err_.write(console.below);
+            return code;
         }
         TextOutput gathered;
         auto console = this->console(gathered, options.look, false);
@@ -118,7 +122,8 @@ class Runner {
             console.say(fmt::format("cannot write {}: {}", report::visible(target), refusal->reason));
             return misused;
         }
-        err_.write(fmt::format("wrote {}\n", report::visible(target)));
+        auto const summary = console.summary.empty() ? console.summary : ": " + console.summary;
+        err_.write(fmt::format("wrote {}{}\n{}", report::visible(target), summary, console.below));
         return fine;
     }
 

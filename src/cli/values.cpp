@@ -86,10 +86,42 @@ std::optional<plan::Threshold> pace(std::string_view text, std::string_view pool
     });
 }
 
-std::optional<Distance> race_distance(std::string_view text) {
+std::optional<plan::Race> race(std::string_view text) {
     auto const line = std::string{text} + " on 2027-01-01";
-    return from_plan<Distance>({{"race", line}}, [](plan::Plan const& plan) {
-        return plan.race ? std::optional{plan.race->distance} : std::nullopt;
+    return from_plan<plan::Race>({{"race", line}}, [](plan::Plan const& plan) { return plan.race; });
+}
+
+std::optional<Distance> race_distance(std::string_view text) {
+    auto const found = race(text);
+    return found ? std::optional{found->distance} : std::nullopt;
+}
+
+std::optional<Distance> swum(std::string_view text, std::string_view pool) {
+    return from_plan<Distance>({{"pool", pool}, {"before longest", text}}, [](plan::Plan const& plan) {
+        bool const alone = plan.before && !plan.before->week;
+        return alone ? std::optional{plan.before->longest} : std::nullopt;
+    });
+}
+
+std::optional<Duration> booked(std::string_view text) {
+    return from_plan<Duration>({{"session for", text}}, [](plan::Plan const& plan) {
+        return plan.sessions.empty() ? std::nullopt : plan.sessions.front().slot;
+    });
+}
+
+std::optional<plan::Limit> limit(std::string_view text, std::string_view pool) {
+    return from_plan<plan::Limit>({{"pool", pool}, {"limit", text}}, [](plan::Plan const& plan) {
+        auto const& limits = plan.settings[plan.file_settings].limits;
+        return limits.empty() ? std::nullopt : std::optional{limits.front()};
+    });
+}
+
+std::optional<std::uint8_t> weekday(std::string_view text) {
+    if (text.find(' ') != std::string_view::npos) {
+        return std::nullopt;
+    }
+    return from_plan<std::uint8_t>({{"session", text}}, [](plan::Plan const& plan) {
+        return plan.sessions.empty() ? std::nullopt : plan.sessions.front().day;
     });
 }
 

@@ -30,7 +30,10 @@ namespace lengthwise::cli {
 /// pool is called; empty: none.
 [[nodiscard]] std::optional<plan::Threshold> pace(std::string_view text, std::string_view pool);
 
-/// What stands behind `race`: "sprint", "1500m".
+/// What stands behind `race`: "sprint", "1500m". Its day and place in a text mean nothing.
+[[nodiscard]] std::optional<plan::Race> race(std::string_view text);
+
+/// Its distance alone.
 [[nodiscard]] std::optional<Distance> race_distance(std::string_view text);
 
 /// A time as the notation writes it behind `rest`: "20min", "90s", "1:30". More than nothing.
@@ -38,5 +41,18 @@ namespace lengthwise::cli {
 
 /// A size with its unit, "1m", "70cm", "6mm", "0.7m", in mm; at most three decimals.
 [[nodiscard]] std::optional<double> millimetres(std::string_view text);
+
+/// A distance as `before longest` takes it in such a pool: "200m", "8 lengths"; a bare number has the pool's
+/// unit.
+[[nodiscard]] std::optional<Distance> swum(std::string_view text, std::string_view pool);
+
+/// The time booked for a session, as `for` takes it: "45min".
+[[nodiscard]] std::optional<Duration> booked(std::string_view text);
+
+/// "rep-step 25%", as the notation writes it behind `limit`.
+[[nodiscard]] std::optional<plan::Limit> limit(std::string_view text, std::string_view pool);
+
+/// A day of the week, 0 Monday … 6 Sunday: "Tue", "Tuesday".
+[[nodiscard]] std::optional<std::uint8_t> weekday(std::string_view text);
 
 } // namespace lengthwise::cli

@@ -30,14 +30,17 @@ std::string amount(Pool const& pool, Laps laps) {
                             : in_lengths(static_cast<int>(Distance::whole(lap * laps, pool.length)));
 }
 
+std::string figure(Pool const& pool, Laps laps) {
+    auto const text = amount(pool, laps);
+    return text.substr(0, text.find(' '));
+}
+
 std::string amounts(Pool const& pool, std::vector<Laps> const& ladder) {
     std::string text;
     for (auto at = ladder.begin(); at != ladder.end(); ++at) {
-        auto const rung = amount(pool, *at);
         text += at == ladder.begin() ? "" : ", ";
-        text += std::next(at) == ladder.end()
-                    ? rung
-                    : rung.substr(0, rung.find(' ')); // the last one's unit is all's
+        text +=
+            std::next(at) == ladder.end() ? amount(pool, *at) : figure(pool, *at); // the last unit is all's
     }
     return text;
 }
@@ -47,9 +50,11 @@ std::string half_amount(Pool const& pool, int halves, bool second) {
     if (lap != pool.length) {
         return in_numbers(pool) ? spell::number(pool.length * halves, pool.unit, true) : in_lengths(halves);
     }
+    if (halves % 2 == 0) {
+        return amount(pool, halves / 2);
+    }
     auto const half = Distance::whole(lap, one(pool.unit) * 2) * one(pool.unit);
-    auto const odd = halves % 2 == 0 ? Distance{} : second ? lap - half : half;
-    return spell::number(lap * (halves / 2) + odd, pool.unit, true);
+    return spell::number(lap * (halves / 2) + (second ? lap - half : half), pool.unit, true);
 }
 
 std::string distance(Distance distance, Unit unit) {

@@ -12,6 +12,9 @@ namespace lengthwise::compose {
 /// "400", or "16 lengths" in a pool whose lap is no whole number of its unit.
 [[nodiscard]] std::string amount(Pool const& pool, Laps laps);
 
+/// The number alone, where its unit stands close by: "400", "16".
+[[nodiscard]] std::string figure(Pool const& pool, Laps laps);
+
 /// Rungs of a ladder: "50, 100, 50"; "2, 4, 2 lengths".
 [[nodiscard]] std::string amounts(Pool const& pool, std::vector<Laps> const& ladder);
 

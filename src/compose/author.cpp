@@ -99,7 +99,7 @@ class Author {
     }
 
     [[nodiscard]] std::string title(RampWeek const& week) const {
-        return fmt::format("{}: longest {}, {} in all", name_of(week.kind), amount(place_.pool, week.rep),
+        return fmt::format("{}: longest {}, {} in all", name_of(week.kind), figure(place_.pool, week.rep),
                            amount(place_.pool, week.laps));
     }
 

@@ -121,24 +121,34 @@ std::string race_rep_lines(Request const& request, Ramp const& ramp) {
                                        : std::string{};
 }
 
+/// How fast it grows, which is what a coach looks for first.
+std::string growth(Ramp const& ramp) {
+    auto const rep = ramp.rep_by_third      ? std::string{"a third or a lap"}
+                     : ramp.rep_percent > 0 ? fmt::format("{} % or a lap", ramp.rep_percent)
+                                            : std::string{"a lap"};
+    return fmt::format(
+        "# A week grows by at most {} % or a lap a session, the longest swim by at most\n# {}.\n",
+        ramp.week_percent, rep);
+}
+
 std::string cautions(Request const& request, Ramp const& ramp) {
-    std::string text =
-        "# Swum with a lifeguard on watch, never alone. Whoever is unsure of their health asks a\n"
-        "# doctor first. A plan does not see the swimmer: on a bad day swim less, and never catch up.\n";
+    std::string text = "# Swum with a lifeguard on watch, never alone. Whoever is unsure of their health\n"
+                       "# asks a doctor first. A plan does not see the swimmer: on a bad day swim less,\n"
+                       "# and never catch up on what was missed.\n";
     if (!request.race_in_pool) {
         text += "# Open water is not in it. Practise there too, in company and where it is guarded.\n";
     }
     if (ramp.over_full_today) {
         text += "# What is swum today is more than the time booked holds; the plan starts below it.\n";
     }
-    return text;
+    return text + growth(ramp);
 }
 
 } // namespace
 
 std::string head_text(Request const& request, Ramp const& ramp) {
     auto const& race = request.race;
-    auto const title = race.name.empty() ? distance(race.distance, race.unit) : race.name;
+    auto const title = race.name.empty() ? spell::distance(race.distance, race.unit, true) : race.name;
     return fmt::format("plan {}\n", quoted(fmt::format("To {} on {}", title, spell::day(race.on)))) +
            cautions(request, ramp) + race_line(request) + race_rep_lines(request, ramp) +
            pool_line(request.pool) + pace_lines(request, ramp) + "rest 20-30s\n" + limit_lines(request) +

@@ -24,7 +24,7 @@ constexpr std::array<About, 14> about{{
     {"Build each rep", 0},
     {"Long and short", 0},
     {"Change of gears", 0},
-    {"Up and down the ladder", 0},
+    {"Ladder", 0},
     {"Long swim in pieces", 0},
     {"Arms, then all", 0},
     {"Each one quicker", 1},

@@ -2,7 +2,8 @@
 
 #include <array>
 
-/// Three sets go round twice, then three others, so that each comes back after three or four weeks.
+/// Three sets go round twice, then three others, so that each comes back after three or four weeks. After
+/// eighteen build weeks it begins again, by then with more laps.
 /// Common practice, no published source.
 namespace lengthwise::compose {
 
@@ -40,7 +41,7 @@ Set of_build_week(Place const& place) {
     case DayKind::long_day:
         break;
     }
-    return pace_days[at(place.era)][std::min<std::size_t>(at((place.build - 1) / 6), 2)][turn];
+    return pace_days[at(place.era)][at((place.build - 1) / 6) % 3][turn];
 }
 
 /// Never hard, one further each easy week and each day.

@@ -48,7 +48,7 @@ bool has_less_rest(Line const& now, Line const& then) {
 
 /// A few laps: one or two kinds of them are all there is.
 MainSet tiny(Place const& place, Laps laps) {
-    if (turn(place) % 2 == 1) {
+    if (turn(place) % 2 == 1 || place.last) {
         return {.title = "Build each rep",
                 .lines = {reps(laps, 1, crawl_build(), laps > 1 ? rest_at(1) : 0)}};
     }
@@ -82,19 +82,23 @@ MainSet sharpen(Place const& place, Laps laps) {
 
 } // namespace
 
+/// Counts within a cycle: six build weeks on the first day, nine on the others. Then it begins again with
+/// more rest, and usually more laps.
 int SetBook::visit(Set set, Place const& place) const {
     if (place.kind != WeekKind::build) {
         return 1;
     }
+    auto const cycle = place.day == DayKind::pace ? 6 : 9;
+    auto const since = (place.build - 1) / cycle * cycle;
     return 1 + static_cast<int>(std::ranges::count_if(uses_, [&](Use const& use) {
-               return use.build_week && use.set == set && use.day == place.day;
+               return use.build > since && use.set == set && use.day == place.day;
            }));
 }
 
 /// Was it swum on this day the last time: last week, or in the build week before this one?
 bool SetBook::is_neighbour(Set set, Place const& place) const {
     auto const before = std::find_if(uses_.rbegin(), uses_.rend(),
-                                     [&](Use const& use) { return use.day == place.day && use.build_week; });
+                                     [&](Use const& use) { return use.day == place.day && use.build > 0; });
     auto const last_build = before == uses_.rend() || place.kind != WeekKind::build ? 0 : before->week;
     return std::ranges::any_of(uses_, [&](Use const& use) {
         return use.set == set && use.day == place.day &&
@@ -173,7 +177,7 @@ SetBook::Found SetBook::plain_rows(Place const& place, Laps laps) const {
 /// What has changed since the set was last swum; empty where there is nothing to say.
 std::string SetBook::known(Place const& place, Found const& found) const {
     auto const last = std::find_if(uses_.rbegin(), uses_.rend(), [&](Use const& use) {
-        return use.build_week && use.set == found.set && use.day == place.day;
+        return use.build > 0 && use.set == found.set && use.day == place.day;
     });
     auto const& line = found.lines[found.own];
     if (place.kind != WeekKind::build || last == uses_.rend() || !same_sort(line, last->line) ||
@@ -183,7 +187,7 @@ std::string SetBook::known(Place const& place, Found const& found) const {
     auto const since = fmt::format("Known from week {}: ", last->week);
     if (laps(line) > last->laps) {
         return since +
-               fmt::format("then {}, now {}", amount(place.pool, last->laps), amount(place.pool, laps(line)));
+               fmt::format("then {}, now {}", figure(place.pool, last->laps), amount(place.pool, laps(line)));
     }
     auto const quick = quicker(line, last->line);
     auto const brief = has_less_rest(line, last->line);
@@ -191,6 +195,11 @@ std::string SetBook::known(Place const& place, Found const& found) const {
            : quick        ? since + "now quicker"
            : brief        ? since + "now with less rest"
                           : std::string{};
+}
+
+std::string SetBook::title_of(Found const& found) {
+    auto const whole = found.set == Set::pieces && found.lines[found.own].piece == 0;
+    return std::string{whole ? "A few long ones" : compose::title_of(found.set)};
 }
 
 MainSet SetBook::next(Place const& place, Laps laps) {
@@ -205,11 +214,11 @@ MainSet SetBook::next(Place const& place, Laps laps) {
         return main;
     }
     auto found = choose(place, laps);
-    MainSet main{.title = std::string{title_of(found.set)}, .spare = found.spare};
+    MainSet main{.title = title_of(found), .spare = found.spare};
     if (auto words = known(place, found); !words.empty()) {
         found.lines[found.own].above.push_back(std::move(words));
     }
-    uses_.push_back({place.day, found.set, place.week, visit(found.set, place), place.kind == WeekKind::build,
+    uses_.push_back({place.day, found.set, place.week, place.kind == WeekKind::build ? place.build : 0,
                      found.lines[found.own], compose::laps(found.lines[found.own])});
     main.lines = std::move(found.lines);
     return main;

@@ -29,9 +29,8 @@ class SetBook {
         DayKind day;
         Set set;
         int week;
-        int visit;       ///< of this set on this day, in build weeks
-        bool build_week; ///< others do not count when it comes back
-        Line line;       ///< its own, without what is swum beside it
+        int build; ///< build weeks so far; 0: an easy or a taper week, which is nothing to come back to
+        Line line; ///< its own, without what is swum beside it
         Laps laps;
     };
     struct Found {
@@ -41,6 +40,7 @@ class SetBook {
         std::size_t own; ///< the line that is the set's
     };
 
+    [[nodiscard]] static std::string title_of(Found const& found);
     [[nodiscard]] int visit(Set set, Place const& place) const;
     [[nodiscard]] bool is_neighbour(Set set, Place const& place) const;
     [[nodiscard]] bool is_this_week(Set set, Place const& place) const;

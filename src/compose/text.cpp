@@ -45,11 +45,17 @@ std::string section_text(Section const& section, Pool const& pool) {
     return text;
 }
 
+/// In minutes where it can be: "60min".
+std::string slot(Duration duration) {
+    auto const minutes = duration.ms() / Duration::minutes(1).ms();
+    return Duration::minutes(minutes) == duration ? fmt::format("{}min", minutes)
+                                                  : spell::with_unit(duration);
+}
+
 std::string session_text(Session const& session, Request const& request) {
     auto const day = spell::short_day(session.date).substr(0, 3);
     auto const at = request.at ? ' ' + spell::time_of_day(*request.at) : std::string{};
-    auto text =
-        fmt::format("  session {}{} for {} \"{}\"\n", day, at, spell::with_unit(request.slot), session.title);
+    auto text = fmt::format("  session {}{} for {} \"{}\"\n", day, at, slot(request.slot), session.title);
     for (auto const& section : session.sections) {
         text += section_text(section, request.pool);
     }
@@ -57,7 +63,7 @@ std::string session_text(Session const& session, Request const& request) {
 }
 
 /// Why a week is as it is, where that is not plain.
-std::string reason(RampWeek const& week, Ramp const& ramp, bool whole) {
+std::string reason(RampWeek const& week, bool whole) {
     switch (week.kind) {
     case WeekKind::recovery:
         return "# An easier week: what was built up settles. Nothing in it is new or hard.\n";
@@ -69,8 +75,16 @@ std::string reason(RampWeek const& week, Ramp const& ramp, bool whole) {
     case WeekKind::empty:
         break;
     }
-    static_cast<void>(ramp);
     return whole ? "# The whole race distance in one go, for the first time.\n" : "";
+}
+
+/// Weeks without a session, from `first` up to the one before `next`.
+std::string missing(int first, int next) {
+    if (first == next) {
+        return {};
+    }
+    return first + 1 == next ? fmt::format("# Week {} is left out: closed days.\n", first)
+                             : fmt::format("# Weeks {} to {} are left out: closed days.\n", first, next - 1);
 }
 
 } // namespace
@@ -83,10 +97,7 @@ std::string plan_text(Request const& request, Ramp const& ramp, std::vector<Week
         auto const& of = *std::ranges::find(ramp.weeks, week.number, &RampWeek::number);
         auto const whole = of.kind == WeekKind::build && of.rep >= ramp.race_rep && !whole_swum;
         whole_swum = whole_swum || whole;
-        text += '\n' + reason(of, ramp, whole);
-        if (week.number > next) {
-            text += fmt::format("# No session before: {}.\n", "closed days");
-        }
+        text += '\n' + missing(next, week.number) + reason(of, whole);
         auto const from = &week == &weeks.front() ? " from " + spell::iso(of.from) : std::string{};
         text += fmt::format("week {}{} \"{}\"\n", week.number, from, week.title);
         for (auto const& session : week.sessions) {

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "cli/option_reader.hpp"
+#include "cli/options.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+/// The options of `compose`: a wish, of which most has to be said.
+namespace lengthwise::cli {
+
+/// As it was typed: what has the pool's unit is read once the pool is known.
+struct TypedCompose {
+    std::optional<std::string> pool;
+    std::optional<std::string> race;
+    std::optional<std::string> on;
+    std::optional<std::string> from;
+    std::optional<std::string> days;
+    std::optional<std::string> slot;
+    std::optional<std::string> longest;
+    std::optional<std::string> session;
+    std::optional<std::string> threshold;
+    std::vector<std::string> limits;
+    std::vector<std::string> words; ///< that belong to no option
+    Compose compose;
+};
+
+void add(Reader& reader, TypedCompose& typed);
+
+[[nodiscard]] Options read_compose(std::vector<std::string> const& arguments);
+
+} // namespace lengthwise::cli
