@@ -15,6 +15,10 @@ namespace lengthwise::cli {
 
 namespace {
 
+std::string plural(std::size_t n, std::string_view word) {
+    return fmt::format("{} {}{}", n, word, n == 1 ? "" : "s");
+}
+
 /// What stands in the way of any plan.
 std::string sentence(compose::Refusal refusal, compose::Request const& request) {
     using compose::Refusal;
@@ -26,11 +30,13 @@ std::string sentence(compose::Refusal refusal, compose::Request const& request) 
         return fmt::format("--race is {}, plans are for up to 10 km",
                            spell::distance(request.race.distance, request.race.unit, true));
     case Refusal::days:
-        return fmt::format("--days has {} days, a plan is for one to four a week", request.days.size());
+        return fmt::format("--days has {}, a plan is for one to four a week",
+                           plural(request.days.size(), "day"));
     case Refusal::few_days:
         return fmt::format(
-            "--days has {}, {} sessions a week are asked for; more days, or --limit \"sessions {}\"",
-            request.days.size(), compose::limit_or(request, "sessions", 2), request.days.size());
+            "--days has {}, {} sessions a week are asked for; more days, or: --limit \"sessions {}\"",
+            plural(request.days.size(), "day"), compose::limit_or(request, "sessions", 2),
+            request.days.size());
     case Refusal::longest:
         return fmt::format("--longest is {}, a plan starts from one length swum, {}",
                            spell::distance(request.longest, unit, true),
@@ -41,17 +47,13 @@ std::string sentence(compose::Refusal refusal, compose::Request const& request) 
     case Refusal::threshold:
         return "--threshold is over 10 min for 100, is that the time for 100?";
     case Refusal::order:
-        return fmt::format("the race is on {}, not behind the first day, {}", spell::day(request.race.on),
+        return fmt::format("the race, {}, is not after the first day, {}", spell::day(request.race.on),
                            spell::day(request.from));
     case Refusal::weeks:
         return fmt::format("from {} to {} are more than two years, plans are for {} weeks",
                            spell::day(request.from), spell::day(request.race.on), compose::most_weeks);
     }
     return {};
-}
-
-std::string plural(std::size_t n, std::string_view word) {
-    return fmt::format("{} {}{}", n, word, n == 1 ? "" : "s");
 }
 
 std::string summary(compose::Request const& request, std::vector<compose::Week> const& weeks) {
@@ -73,7 +75,10 @@ int compose(Compose const& options, Files&, Console& console) {
     }
     auto const ramp = compose::ramp_of(request);
     if (!ramp) {
-        console.say("no such plan is possible");
+        console.say(fmt::format("{} to {} by {} does not work\n\nnothing was written",
+                                spell::distance(request.longest, request.pool.unit, console.ascii),
+                                spell::distance(request.race.distance, request.race.unit, console.ascii),
+                                spell::day(request.race.on)));
         return has_errors;
     }
     auto const weeks = compose::sessions_of(request, *ramp);

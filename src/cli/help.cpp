@@ -9,11 +9,10 @@ namespace {
 constexpr std::string_view general =
     R"(lengthwise: swim sets as on a whiteboard, sums done
 
-  compose  a plan to race day     check    what to mend
-  tidy     the neat spelling
+  compose  a plan to race day
+  check    what to mend           tidy     the neat spelling
 
   tally    metres, lengths, reps  deck     for the pool side
-
   chart    longest rep and race   cards    waterproof cards
   export   for other programs
 
@@ -178,6 +177,9 @@ constexpr std::string_view compose =
   lengthwise compose --race sprint --on 2027-06-06 \
     --from 2027-04-26 --days Tue,Fri --slot 45min --pool 25m \
     --threshold 2:05 --longest 300m --session 1000m -o plan.swim
+  lengthwise compose --race 400m --on 2027-08-01 \
+    --from 2027-05-24 --days Wed,Sat --slot 40min --pool 25yd \
+    --longest 200yd --session 700yd --kit none --explain
 )";
 
 constexpr std::string_view cards =

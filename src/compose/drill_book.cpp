@@ -123,7 +123,9 @@ WeekDrills DrillBook::open_week(Place const& place) {
                            ? push_and_glide
                            : basic(drills.fresh, place.opening);
     }
-    use(drills.known, place.week);
+    if (place.usual_days > 1) { // else the one day is the long one, which has the fresh drill alone
+        use(drills.known, place.week);
+    }
     use(drills.fresh, place.week);
     past_.push_back({place.week, drills.fresh});
     drills.third = weeks_ago(place.week - 2);

@@ -1,5 +1,6 @@
 #include "compose/head_text.hpp"
 
+#include "calc/growth.hpp"
 #include "compose/amounts.hpp"
 #include "plan/rules.hpp"
 #include "units/spell.hpp"
@@ -73,7 +74,7 @@ std::string limit_lines(Request const& request) {
 
 /// Closed days may leave a week fewer sessions than are asked for.
 std::string allowed_sessions(Request const& request, Ramp const& ramp) {
-    auto const asked = limit_or(request, "sessions", 2);
+    auto const asked = limit_or(request, "sessions", calc::usual::sessions);
     std::string weeks;
     auto count = 0;
     for (auto const& week : ramp.weeks) {
@@ -85,6 +86,29 @@ std::string allowed_sessions(Request const& request, Ramp const& ramp) {
     return count == 0
                ? std::string{}
                : fmt::format("allow sessions \"closed days in week{}{}\"\n", count == 1 ? "" : "s", weeks);
+}
+
+/// Closed days may leave no taper before the race, or less of one than the checks look for: then the week
+/// that they take for one is the highest, and has the session that the race wants.
+std::string allowed_taper(Request const& request, Ramp const& ramp) {
+    std::size_t weeks = 0;
+    std::size_t eased = 0;
+    auto last = WeekKind::taper;
+    for (auto const& week : ramp.weeks) {
+        if (!week.days.empty()) {
+            last = week.kind;
+            ++weeks;
+            eased += week.kind == WeekKind::taper ? 1 : 0;
+        }
+    }
+    std::string text;
+    if (last != WeekKind::taper) {
+        text += "allow taper \"closed days before the race\"\n";
+    }
+    if (eased < calc::taper_weeks(request.race.distance, weeks)) {
+        text += "allow session-floor \"closed days before the race\"\n";
+    }
+    return text;
 }
 
 std::string before_line(Request const& request, Ramp const& ramp) {
@@ -152,7 +176,7 @@ std::string head_text(Request const& request, Ramp const& ramp) {
     return fmt::format("plan {}\n", quoted(fmt::format("To {} on {}", title, spell::day(race.on)))) +
            cautions(request, ramp) + race_line(request) + race_rep_lines(request, ramp) +
            pool_line(request.pool) + pace_lines(request, ramp) + "rest 20-30s\n" + limit_lines(request) +
-           allowed_sessions(request, ramp) + before_line(request, ramp);
+           allowed_sessions(request, ramp) + allowed_taper(request, ramp) + before_line(request, ramp);
 }
 
 } // namespace lengthwise::compose
