@@ -3,6 +3,8 @@
 #include "compose/author.hpp"
 #include "compose/ramp.hpp"
 #include "compose/text.hpp"
+#include "compose/ways_out.hpp"
+#include "report/compose_text.hpp"
 #include "report/width.hpp"
 #include "units/spell.hpp"
 
@@ -15,45 +17,14 @@ namespace lengthwise::cli {
 
 namespace {
 
-std::string plural(std::size_t n, std::string_view word) {
-    return fmt::format("{} {}{}", n, word, n == 1 ? "" : "s");
+void say(std::vector<report::Saying> const& sayings, Console& console) {
+    for (auto const& saying : sayings) {
+        console.err.write(report::saying_text(saying, console.err_paint));
+    }
 }
 
-/// What stands in the way of any plan.
-std::string sentence(compose::Refusal refusal, compose::Request const& request) {
-    using compose::Refusal;
-    auto const unit = request.pool.unit;
-    switch (refusal) {
-    case Refusal::pool:
-        return "a plan is for a pool of 15 to 100 m, --pool 25m";
-    case Refusal::race:
-        return fmt::format("--race is {}, plans are for up to 10 km",
-                           spell::distance(request.race.distance, request.race.unit, true));
-    case Refusal::days:
-        return fmt::format("--days has {}, a plan is for one to four a week",
-                           plural(request.days.size(), "day"));
-    case Refusal::few_days:
-        return fmt::format(
-            "--days has {}, {} sessions a week are asked for; more days, or: --limit \"sessions {}\"",
-            plural(request.days.size(), "day"), compose::limit_or(request, "sessions", 2),
-            request.days.size());
-    case Refusal::longest:
-        return fmt::format("--longest is {}, a plan starts from one length swum, {}",
-                           spell::distance(request.longest, unit, true),
-                           spell::distance(request.pool.length, unit, true));
-    case Refusal::session:
-        return fmt::format("--session is {}, a plan starts from one length to 10 km",
-                           spell::distance(request.session, unit, true));
-    case Refusal::threshold:
-        return "--threshold is over 10 min for 100, is that the time for 100?";
-    case Refusal::order:
-        return fmt::format("the race, {}, is not after the first day, {}", spell::day(request.race.on),
-                           spell::day(request.from));
-    case Refusal::weeks:
-        return fmt::format("from {} to {} are more than two years, plans are for {} weeks",
-                           spell::day(request.from), spell::day(request.race.on), compose::most_weeks);
-    }
-    return {};
+std::string plural(std::size_t n, std::string_view word) {
+    return fmt::format("{} {}{}", n, word, n == 1 ? "" : "s");
 }
 
 std::string summary(compose::Request const& request, std::vector<compose::Week> const& weeks) {
@@ -65,28 +36,38 @@ std::string summary(compose::Request const& request, std::vector<compose::Week> 
                        spell::day(request.race.on));
 }
 
+/// What is said beside the plan: how it climbs, why if that is asked for, and what to type next.
+std::string beside(Compose const& options, compose::Ramp const& ramp, Console const& console) {
+    auto const& request = options.request;
+    auto text = '\n' + report::ramp_table(request, ramp, console.err_paint, console.ascii);
+    if (options.explain) {
+        text += '\n' + report::ramp_reasons(request, ramp, console.err_paint, console.ascii);
+    }
+    if (options.target.file && *options.target.file != "-") {
+        text += fmt::format("\nnext: lengthwise check {}\n", report::visible(*options.target.file));
+    }
+    return text;
+}
+
 } // namespace
 
 int compose(Compose const& options, Files&, Console& console) {
     auto const& request = options.request;
     if (auto const refusals = compose::refusals(request); !refusals.empty()) {
-        console.say(sentence(refusals.front(), request));
+        say(report::refusal_sayings(request, refusals, console.ascii), console);
         return misused;
     }
     auto const ramp = compose::ramp_of(request);
     if (!ramp) {
-        console.say(fmt::format("{} to {} by {} does not work\n\nnothing was written",
-                                spell::distance(request.longest, request.pool.unit, console.ascii),
-                                spell::distance(request.race.distance, request.race.unit, console.ascii),
-                                spell::day(request.race.on)));
+        auto const ways = compose::ways_out(request);
+        console.err.write(report::ways_out_text(request, ways, console.err_paint, console.ascii));
         return has_errors;
     }
     auto const weeks = compose::sessions_of(request, *ramp);
+    say(report::ramp_sayings(request, *ramp, console.ascii), console);
     console.out.write(compose::plan_text(request, *ramp, weeks));
     console.summary = summary(request, weeks);
-    if (options.target.file && *options.target.file != "-") {
-        console.below = fmt::format("\nnext: lengthwise check {}\n", report::visible(*options.target.file));
-    }
+    console.below = beside(options, *ramp, console);
     return fine;
 }
 
