@@ -125,11 +125,14 @@ std::optional<SetBook::Found> SetBook::fitting(Set set, Place const& place, Laps
 
 /// Where there is much to swim a block of plain reps comes first, then about twelve laps of the set.
 std::optional<SetBook::Found> SetBook::behind_block(Set set, Place const& place, Laps laps) const {
-    auto const manner = place.week % 2 == 0 && place.kit.buoy ? pull() : crawl(steady(place));
+    // The days of a week differ in this too, and arms have enough with a set of pull.
+    auto const pulled = (place.week + place.index) % 2 == 0 && place.kit.buoy && set != Set::pull;
+    auto const manner = pulled ? pull() : crawl(steady(place));
+    auto const wish = place.day == DayKind::pace ? 4 : place.day == DayKind::third ? 2 : 6;
     for (auto const most : {8, 12}) {
         for (Laps spare = 0; spare <= 2; ++spare) {
             for (auto const size : set_sizes) {
-                auto const block = fit(laps - spare - size, place.rep, 4, {.most = most, .spare = 0});
+                auto const block = fit(laps - spare - size, place.rep, wish, {.most = most, .spare = 0});
                 auto lines = block ? lines_of(set, size, place, visit(set, place)) : std::nullopt;
                 if (!lines || lines->size() > 1) {
                     continue;

@@ -30,7 +30,7 @@ Laps best_piece(Laps rep, int count) {
     Laps best = 0;
     auto const better = [&](Laps piece, Laps than) {
         auto const rank = [&](Laps p) {
-            return std::array{rep % p == 0 ? 0 : 1, std::abs(pieces_of(rep, p) - count), is_round(p) ? 0 : 1};
+            return std::array{rep % p == 0 ? 0 : 1, std::abs(pieces_of(rep, p) - count)};
         };
         return than == 0 || rank(piece) < rank(than);
     };
