@@ -1,6 +1,7 @@
 #include "cli/plans.hpp"
 
 #include "check/register.hpp"
+#include "check/too_long.hpp"
 #include "grammar/limits.hpp"
 #include "grammar/words.hpp"
 #include "report/width.hpp"
@@ -139,6 +140,9 @@ std::optional<Loaded> load(std::string const& name, Files& files, Console& conso
     loaded.resolved = plan::resolve(loaded.bundle);
     loaded.errors.append(loaded.bundle.findings);
     loaded.errors.append(loaded.resolved.findings);
+    if (!loaded.errors.has_errors()) {
+        loaded.errors.append(check::too_long(loaded.plan()));
+    }
     loaded.errors.sort_by_place();
     return loaded;
 }

@@ -4,6 +4,7 @@
 #include "grammar/bundle.hpp"
 #include "grammar/parse.hpp"
 #include "plan/resolve.hpp"
+#include "report/summary.hpp"
 
 #include <algorithm>
 #include <stdexcept>
@@ -77,10 +78,33 @@ Distance sum_up(plan::Plan const& plan) {
     return all.swum(calc::lowest(all.lanes())).distance;
 }
 
+/// The same sums with what all of it takes, as the screens ask for them.
+Distance sum_up_and_time(plan::Plan const& plan) {
+    report::Summary summary{plan};
+    report::Tally all;
+    for (auto week = summary.weeks().first; week < summary.weeks().end(); ++week) {
+        report::Tally of_week;
+        auto const run = summary.sessions(week);
+        for (auto session = run.first; session < run.end(); ++session) {
+            (void)summary.sections(session);
+            of_week.add(summary.session(session));
+        }
+        all.add(of_week);
+    }
+    auto const figures = all.swum(all.lane());
+    if (!figures.time()) {
+        throw std::runtime_error{"a plan with a threshold has a time that is not known"};
+    }
+    return figures.totals.distance;
+}
+
 class Road final : public Reader {
   public:
-    [[nodiscard]] std::string_view name() const override { return "road"; }
-    [[nodiscard]] std::string_view title() const override { return "lengthwise, parse to tally"; }
+    explicit Road(bool timed) : timed_(timed) {}
+    [[nodiscard]] std::string_view name() const override { return timed_ ? "timed" : "road"; }
+    [[nodiscard]] std::string_view title() const override {
+        return timed_ ? "lengthwise, the same with times" : "lengthwise, parse to tally";
+    }
     [[nodiscard]] Spelling spelling() const override { return Spelling::notation; }
     void load(std::string text) override { text_ = std::move(text); }
     void read() override {
@@ -92,7 +116,8 @@ class Road final : public Reader {
         if (resolved_.findings.has_errors()) {
             stop_at(resolved_.findings, "resolve");
         }
-        metres_ = sum_up(resolved_.plan).units() / Distance::per_metre;
+        auto const& plan = resolved_.plan;
+        metres_ = (timed_ ? sum_up_and_time(plan) : sum_up(plan)).units() / Distance::per_metre;
     }
     [[nodiscard]] std::uint64_t sessions() const override { return resolved_.plan.sessions.size(); }
     [[nodiscard]] std::optional<std::int64_t> metres() const override { return metres_; }
@@ -103,6 +128,7 @@ class Road final : public Reader {
     }
 
   private:
+    bool timed_;
     std::string text_;
     NoFiles no_files_;
     std::optional<grammar::Bundle> bundle_;
@@ -115,7 +141,8 @@ class Road final : public Reader {
 Readers our_readers() {
     Readers readers;
     readers.push_back(std::make_unique<Parse>());
-    readers.push_back(std::make_unique<Road>());
+    readers.push_back(std::make_unique<Road>(false));
+    readers.push_back(std::make_unique<Road>(true));
     return readers;
 }
 
