@@ -67,39 +67,28 @@ std::optional<report::DeckQueue> queue(Deck const& options) {
 } // namespace
 
 int deck(Deck const& options, Files& files, Console& console) {
-    auto const named = cli::named(options.files, files, console);
-    if (named.code != fine) {
-        return named.code;
+    auto const one = load_one("deck", options.files, files, console);
+    if (!one.plan) {
+        return one.code;
     }
-    if (named.files.size() != 1) {
-        console.say("deck takes one file");
-        return misused;
-    }
-    auto const loaded = load(named.files.front(), files, console);
-    if (!loaded) {
-        return misused;
-    }
-    if (loaded->errors.has_errors()) {
-        say_errors(*loaded, console);
-        return has_errors;
-    }
-    auto const picked = report::pick_session(loaded->plan(), options.wish, options.today, console.ascii);
-    auto const who = report::pick_swimmer(loaded->plan(), options.wish);
+    auto const& plan = one.plan->plan();
+    auto const picked = report::pick_session(plan, options.wish, options.today, console.ascii);
+    auto const who = report::pick_swimmer(plan, options.wish);
     if (!who.found() || !picked.found()) {
         console.say(who.found() ? picked.problem : who.problem);
         return misused;
     }
     if (options.left) {
-        return late(loaded->plan(), picked.scope.index, options, who, console);
+        return late(plan, picked.scope.index, options, who, console);
     }
     report::DeckOptions const shown{.session = picked.scope.index,
                                     .lane = who.lane,
                                     .ascii = console.ascii,
                                     .start = options.start,
                                     .queue = queue(options)};
-    console.out.write(report::deck_text(view(loaded->plan(), shown, options, who.index),
+    console.out.write(report::deck_text(view(plan, shown, options, who.index),
                                         {.width = console.width, .ascii = console.ascii}, console.out_paint));
-    say_warnings(*loaded, picked.scope, console);
+    say_warnings(*one.plan, picked.scope, console);
     return fine;
 }
 

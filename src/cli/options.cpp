@@ -260,6 +260,9 @@ Options read_deck(Words const& arguments) {
     if (deck != nullptr && deck->left && deck->start) {
         return Misuse{"--start or --left: what is left counts from now"};
     }
+    if (deck != nullptr && deck->left && (deck->gap || deck->swimmers)) {
+        return Misuse{"--left or --gap and --swimmers: a late session is shown for the first to leave"};
+    }
     return options;
 }
 
