@@ -206,19 +206,33 @@ class BackWriter {
     bool too_wide_ = false;
 };
 
-/// The front's rows: a line after each ends one.
+/// Where the front's strip has rows; without one, so far apart that few lines are left.
+Distance row_of(report::CardBack const& back, std::optional<Strip> const& strip) {
+    if (!back.passing || back.lines.empty()) {
+        return {};
+    }
+    if (strip) {
+        return strip->row;
+    }
+    std::int64_t each = 1;
+    for (std::int64_t const step : {2, 4, 5, 10, 20, 50}) {
+        each = back.lines.size() > most_passings * static_cast<std::size_t>(each) ? step : each;
+    }
+    return back.lines.front().at * each;
+}
+
 std::vector<Shown> shown_lines(report::CardBack const& back, std::optional<Strip> const& strip) {
     std::vector<Shown> shown;
-    auto const row = strip ? strip->row : Distance{};
-    bool const few = back.lines.size() <= most_passings || !back.passing || row.zero();
+    auto const row = row_of(back, strip);
+    bool const few = row.zero() || back.lines.size() <= most_passings;
     bool rule = false;
     for (auto const& line : back.lines) {
-        bool const at_row = !row.zero() && Distance::divides(row, line.at);
-        if (few || at_row || &line == &back.lines.back()) {
+        bool const ends_row = strip && !row.zero() && Distance::divides(row, line.at);
+        if (few || Distance::divides(row, line.at) || &line == &back.lines.back()) {
             shown.push_back({&line, rule && few});
             rule = false;
         }
-        rule = rule || (back.passing && at_row);
+        rule = rule || ends_row;
     }
     return shown;
 }

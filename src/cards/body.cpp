@@ -256,7 +256,7 @@ class Writer {
         auto const too_wide = [&] {
             return !classes.empty() && width(classes.front(), Weight::medium, em_) > room;
         };
-        if (too_wide() && !row.parts.empty()) {
+        if (too_wide() && !row.parts.empty() && width(row.plain_what, Weight::medium, em_) <= room) {
             below.push_back({row.parts, Weight::medium});
             classes.front() = row.plain_what;
         }

@@ -16,7 +16,7 @@ class HeadWriter {
     HeadWriter(Setting const& setting, Measure& measure) : setting_(setting), measure_(measure) {}
 
     /// With `side` beside it, or below where the title then takes less.
-    void title(std::string const& title, std::string const& side) {
+    void title(std::string const& title, std::string const& side, bool whole) {
         auto const em = setting_.scale.em();
         auto const wide = side.empty() ? 0 : (measure_.width(side, Weight::semibold) + gap_of_title) * em;
         y_ += rise_of_em * em;
@@ -26,10 +26,13 @@ class HeadWriter {
         bool beside = wide < room * widest_side;
         if (!side.empty()) {
             auto alone = wrap(title, Weight::semibold, room / em, measure_);
-            beside = beside && lines.size() <= alone.size();
+            beside = beside && (!whole || lines.size() <= alone.size());
             if (!beside) {
                 lines = std::move(alone);
             }
+        }
+        if (!whole && lines.size() > 1) {
+            lines = {shortened(lines.front(), (beside ? room - wide : room) / em)};
         }
         for (std::size_t i = 0; i < lines.size(); ++i) {
             y_ += i > 0 ? title_pitch * setting_.scale.capital : 0;
@@ -82,6 +85,15 @@ class HeadWriter {
     }
     [[nodiscard]] double next_small() const { return y_ + small_pitch * setting_.scale.small(); }
 
+    /// What fits of a name that the card before has in full.
+    std::string shortened(std::string line, double room) {
+        auto const short_of = [&] { return measure_.width(line + "…", Weight::semibold) > room; };
+        while (short_of() && line.rfind(' ') != std::string::npos) {
+            line.erase(line.rfind(' '));
+        }
+        return short_of() ? line : line + "…";
+    }
+
     void put(double x, std::string const& words, Weight weight, double em, Anchor anchor) {
         head_.marks.emplace_back(
             Text{{x, y_}, words, em, weight, anchor, measure_.width(words, weight) * em});
@@ -101,7 +113,7 @@ Head head_of(report::Card const& card, Share const& share, Setting const& settin
     if (share.of > 1) {
         side += (side.empty() ? "" : " · ") + share.label();
     }
-    writer.title(card.title, side);
+    writer.title(card.title, side, share.first());
     if (!card.when.empty() && !card.when.front().empty()) {
         writer.wording(card.when);
     }

@@ -104,6 +104,9 @@ std::vector<std::string> wrap_evenly(std::string_view text, Weight weight, doubl
     for (auto const word : words_of(text)) {
         least = std::max(least, measure.width(word, weight)); // no word is broken for it
     }
+    if (least > width) {
+        return lines;
+    }
     auto most = width;
     for (int step = 0; step < 5; ++step) {
         auto const middle = (least + most) / 2;

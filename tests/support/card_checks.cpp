@@ -1,6 +1,12 @@
 #include "support/card_checks.hpp"
 
+#include "calc/totals.hpp"
+#include "cards/back.hpp"
 #include "cards/layout.hpp"
+#include "cards/sheet.hpp"
+#include "report/card_views.hpp"
+#include "support/generate.hpp"
+#include "support/read_plan.hpp"
 
 #include <fmt/format.h>
 
@@ -88,7 +94,7 @@ double FakeMeasure::width(std::string_view words, cards::Weight weight) {
     return weight == cards::Weight::semibold ? em * 1.04 : em;
 }
 
-std::string fault_of(cards::Picture const& picture, double distance, bool hole) {
+std::string fault_of(cards::Picture const& picture, double distance, Hole hole) {
     auto const small = cards::height_of_arc(distance, 16) / 0.727;
     std::vector<Box> boxes;
     for (auto const& mark : picture.marks) {
@@ -102,7 +108,9 @@ std::string fault_of(cards::Picture const& picture, double distance, bool hole) 
             box.bottom > size.height - safe + hair) {
             return "outside: " + place(box);
         }
-        if (hole && box.right > size.width - 14 + hair && text->at.y - 0.727 * text->em < 14 - hair) {
+        bool const beside = (hole == Hole::right && box.right > size.width - 14 + hair) ||
+                            (hole == Hole::left && box.left < 14 - hair);
+        if (beside && text->at.y - 0.727 * text->em < 14 - hair) {
             return "in the hole: " + place(box);
         }
         if (text->em < small * 0.999) {
@@ -121,7 +129,7 @@ std::string fault_of(cards::Picture const& picture, double distance, bool hole) 
     return {};
 }
 
-std::string lost_on(cards::Laid const& laid, report::Card const& card) {
+std::string lost_on(cards::Laid const& laid, report::Card const& card, bool caution) {
     Letters wanted;
     bool const lengths = cards::levels[laid.level].lengths;
     for (auto const& section : card.sections) {
@@ -136,7 +144,7 @@ std::string lost_on(cards::Laid const& laid, report::Card const& card) {
     count(wanted, card.title);
     count(wanted, card.total);
     count(wanted, card.lengths);
-    count(wanted, card.caution);
+    count(wanted, caution ? card.caution : std::string{});
     for (auto const& front : laid.fronts) {
         for (auto const& mark : front.marks) {
             if (auto const* const text = std::get_if<cards::Text>(&mark)) {
@@ -152,6 +160,67 @@ std::string lost_on(cards::Laid const& laid, report::Card const& card) {
         }
     }
     return {};
+}
+
+namespace {
+
+/// One session in one size; gives what is wrong.
+std::string check(report::Card const& card, cards::CardSize const& size, cards::Wanted wanted,
+                  cards::Measure& measure, CardCount& count) {
+    wanted.size = cards::size_on(size, cards::a4, cards::usual_margin);
+    auto const laid = cards::lay_out(card, wanted, measure);
+    if (!laid.problem.empty()) {
+        count.refused.insert(std::string{size.name});
+        ++count.refusals;
+        return {};
+    }
+    for (auto const& front : laid.fronts) {
+        if (auto fault = fault_of(front, wanted.distance, wanted.hole ? Hole::right : Hole::none);
+            !fault.empty()) {
+            return fault;
+        }
+    }
+    ++count.laid;
+    count.several += laid.fronts.size() > 1 ? 1 : 0;
+    if (auto lost = lost_on(laid, card, !wanted.back); !lost.empty()) {
+        return "lost: " + lost;
+    }
+    if (!wanted.back) {
+        return {};
+    }
+    for (auto const& back :
+         cards::backs_of(card, laid.strip, wanted.size, wanted.distance, wanted.hole, measure)) {
+        ++count.backs;
+        if (auto fault = fault_of(back, wanted.distance, wanted.hole ? Hole::left : Hole::none);
+            !fault.empty()) {
+            return "back, " + fault;
+        }
+    }
+    return {};
+}
+
+} // namespace
+
+CardCount check_cards(int sessions, std::uint64_t seed, cards::Measure& measure) {
+    CardCount count;
+    for (; count.sessions < sessions && count.fault.empty(); ++seed) {
+        auto const read = read_plan(test::generate({.seed = seed}).text);
+        count.fault = read.error();
+        report::CardViews views{read.plan()};
+        for (plan::Index i = 0; i < read.plan().sessions.size() && count.fault.empty(); ++i) {
+            auto const lanes = calc::numbers(calc::lanes_of(read.plan(), read.plan().sessions[i]));
+            auto const kind = i % 3 == 0 ? report::BackKind::overview : report::BackKind::pace;
+            auto const card = views.card(i, lanes.empty() ? 0 : lanes.back(), kind);
+            ++count.sessions;
+            for (auto const& size : cards::card_sizes()) {
+                cards::Wanted const wanted{{}, 700, i % 2 == 0, count.sessions % 2 == 0};
+                if (auto fault = check(card, size, wanted, measure, count); !fault.empty()) {
+                    count.fault = fmt::format("seed {}, session {}, {}: {}", seed, i, size.name, fault);
+                }
+            }
+        }
+    }
+    return count;
 }
 
 } // namespace lengthwise::support
