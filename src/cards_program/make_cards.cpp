@@ -78,7 +78,7 @@ class Maker {
             if (!lay_out(view, wanted, loaded)) {
                 code_ = has_errors;
             }
-            if (sides_.size() >= grid_->cards() && options_.target.file && !options_.png) {
+            if (sides_.size() >= grid_->cards() && printed() && !options_.png && code_ == fine) {
                 print(false);
             }
         }
@@ -153,6 +153,9 @@ class Maker {
                                          : fmt::format("{}cm", options_.distance / 10);
     }
 
+    /// Only a preview was wanted where there is one and nothing else was said.
+    [[nodiscard]] bool printed() const { return options_.target.file || !options_.preview; }
+
     /// Full sheets; at the end the last one too.
     void print(bool all) {
         if (!pdf_) {
@@ -187,16 +190,15 @@ class Maker {
         if (!preview()) {
             return misused;
         }
-        bool const printed = options_.target.file || !options_.preview;
         std::string bytes;
-        if (printed && options_.png) {
+        if (printed() && options_.png) {
             auto const picture = stacked();
             if (picture.size.height * png_dots > highest_png) {
                 console_.say("these cards are too many for one picture; choose with --week and --session");
                 return misused;
             }
             bytes = paint::png(picture, shaper_, png_dots);
-        } else if (printed) {
+        } else if (printed()) {
             print(true);
             bytes = pdf_->finish();
         }

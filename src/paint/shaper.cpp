@@ -10,8 +10,9 @@ namespace {
 
 /// The size at which texts are shaped.
 constexpr double reference = 100;
-/// Glyphs are kept for so many texts; widths, which are small, for all.
+/// Glyphs are kept for so many texts; widths, which are small, for more.
 constexpr std::size_t most_shaped = 4096;
+constexpr std::size_t most_widths = 200'000;
 constexpr char const* features = "tnum=1, cv05=1, cv08=1";
 
 bool is_plain(std::string_view words) {
@@ -145,6 +146,9 @@ double Shaper::width(std::string_view words, cards::Weight weight) {
         return found->second;
     }
     auto const width = shaped(words, weight).width;
+    if (widths.size() >= most_widths) {
+        widths.clear();
+    }
     widths.emplace(words, width);
     return width;
 }

@@ -187,9 +187,8 @@ class CardMaker {
         }
         row.so_far = spell::distance(so_far_, pool_.unit);
         row.lengths_so_far = pool_.has_length() ? std::to_string(lengths_so_far_) : std::string{};
-        auto const line = std::find_if(lines_.begin(), lines_.end(),
-                                       [&](calc::LineTimes const& times) { return times.item == index; });
-        if (line != lines_.end() && line->start) {
+        auto const line = std::ranges::lower_bound(lines_, index, {}, &calc::LineTimes::item);
+        if (line != lines_.end() && line->item == index && line->start) {
             auto const at = session_.at->minutes + line->start->expected.ms() / Duration::minutes(1).ms();
             row.clock = spell::time_of_day({static_cast<std::uint16_t>(at % minutes_a_day)});
         }

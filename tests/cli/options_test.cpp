@@ -82,6 +82,41 @@ TEST_CASE("options of deck, check, tidy, explain") {
     CHECK(read<Explain>({"explain"}).word.empty());
 }
 
+TEST_CASE("options of cards") {
+    auto const cards = read<Cards>({"cards",    "a.swim",     "--size", "a6",        "--sheet", "letter",
+                                    "--margin", "6.5mm",      "--hole", "--back",    "pace",    "--copies",
+                                    "2",        "--distance", "1.5m",   "--preview", "c.svg",   "--format",
+                                    "png",      "--swimmer",  "Ada",    "--week",    "2"});
+    CHECK(cards.size == "a6");
+    CHECK(cards.letter);
+    CHECK(cards.margin == Approx(6.5));
+    CHECK(cards.hole);
+    CHECK(cards.back == report::BackKind::pace);
+    CHECK(cards.copies == 2U);
+    CHECK(cards.distance == Approx(1500));
+    CHECK(cards.preview == "c.svg");
+    CHECK(cards.png);
+    CHECK(cards.wish.swimmer == "Ada");
+    auto const usual = read<Cards>({"cards", "a.swim"});
+    CHECK(usual.size == "quarter");
+    CHECK(usual.distance == Approx(700));
+    CHECK(usual.margin == Approx(6));
+    CHECK(problem({"cards", "a.swim", "b.swim"}) == "cards takes one file");
+    CHECK(problem({"cards", "--distance", "10m"}).starts_with("--distance takes"));
+}
+
+TEST_CASE("sizes in millimetres") {
+    CHECK(millimetres("1m").value() == Approx(1000));
+    CHECK(millimetres("70 cm").value() == Approx(700));
+    CHECK(millimetres("0.755m").value() == Approx(755));
+    CHECK(millimetres("6mm").value() == Approx(6));
+    CHECK(millimetres("2in").value() == Approx(50.8));
+    for (auto const* text : {"", "m", "6", "6 mm mm", "1.2.3m", "-1m", "1.2345m", "1,5m", "1e3mm"}) {
+        INFO(text);
+        CHECK_FALSE(millimetres(text).has_value());
+    }
+}
+
 TEST_CASE("an option said twice counts as said last") {
     CHECK(read<Tally>({"tally", "--week", "1", "--week", "2"}).wish.week == 2U);
 }
