@@ -262,24 +262,9 @@ class Maker {
 } // namespace
 
 int make_cards(Cards const& options, char const* fonts, Files& files, Console& console) {
-    std::optional<Loaded> loaded;
-    if (!options.test_sheet) {
-        auto const named = cli::named(options.files, files, console);
-        if (named.code != fine) {
-            return named.code;
-        }
-        if (named.files.size() != 1) {
-            console.say("cards takes one file");
-            return misused;
-        }
-        loaded = load(named.files.front(), files, console);
-        if (!loaded) {
-            return misused;
-        }
-        if (loaded->errors.has_errors()) {
-            say_errors(*loaded, console);
-            return has_errors;
-        }
+    auto const one = options.test_sheet ? One{} : load_one("cards", options.files, files, console);
+    if (one.code != fine) {
+        return one.code;
     }
     auto own = paint::own_fonts(paint::font_folders(fonts));
     if (!own) {
@@ -289,7 +274,7 @@ int make_cards(Cards const& options, char const* fonts, Files& files, Console& c
     }
     paint::Shaper shaper{std::move(*own)};
     Maker maker{options, files, console, shaper};
-    return loaded ? maker.plan(*loaded) : maker.test_sheet();
+    return one.plan ? maker.plan(*one.plan) : maker.test_sheet();
 }
 
 } // namespace lengthwise::cli
