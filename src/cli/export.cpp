@@ -2,7 +2,10 @@
 #include "cli/plans.hpp"
 #include "report/choose_swimmer.hpp"
 #include "report/plan_csv.hpp"
+#include "report/plan_html.hpp"
+#include "report/plan_ics.hpp"
 #include "report/plan_json.hpp"
+#include "report/plan_markdown.hpp"
 #include "tailor/swimmer.hpp"
 
 #include <algorithm>
@@ -26,12 +29,13 @@ class Exporter {
             return misused;
         }
         auto const own = who.index ? std::optional{tailor::swum_by(loaded.plan(), *who.index)} : std::nullopt;
-        report::ExportOptions const shown{.scope = picked.scope,
-                                          .lane = who.lane,
-                                          .swimmer =
-                                              who.index ? &loaded.plan().swimmers[*who.index] : nullptr,
-                                          .file = several_ ? loaded.name : ""};
+        report::ExportOptions shown{.scope = picked.scope, .lane = who.lane};
+        shown.swimmer = who.index ? &loaded.plan().swimmers[*who.index] : nullptr;
+        shown.source = loaded.name.substr(loaded.name.rfind('/') + 1);
+        shown.ascii = console_.ascii;
+        shown.file = several_ ? loaded.name : "";
         write(own ? *own : loaded.plan(), shown);
+        first_ = false;
         return fine;
     }
 
@@ -41,6 +45,18 @@ class Exporter {
             console_.out.write(report::plan_json_errors(loaded.name, loaded.errors.count(Severity::error)));
         }
         return has_errors;
+    }
+
+    /// What stands behind the last plan, and how it ends.
+    int finish(int code) {
+        if (options_.as != ExportKind::ics || first_) {
+            return code;
+        }
+        sink_(events_ ? report::ics_end() : "");
+        if (!events_ || undated_ > 0) {
+            console_.say(report::undated_text(undated_, sessions_, events_));
+        }
+        return events_ ? code : std::max(code, has_errors);
     }
 
   private:
@@ -55,8 +71,27 @@ class Exporter {
             }
             report::plan_csv(plan, shown, options_.rows, sink_);
             break;
+        case ExportKind::ics:
+            calendar(plan, shown);
+            break;
+        case ExportKind::html:
+            report::plan_html(plan, shown, sink_);
+            break;
+        case ExportKind::markdown:
+            sink_(first_ ? "" : "\n");
+            report::plan_markdown(plan, shown, sink_);
+            break;
         }
-        first_ = false;
+    }
+
+    void calendar(plan::Plan const& plan, report::ExportOptions const& shown) {
+        auto const count = report::plan_ics(plan, shown, [&](std::string_view text) {
+            sink_(events_ ? "" : report::ics_begin());
+            sink_(text);
+            events_ = true;
+        });
+        sessions_ += count.sessions;
+        undated_ += count.undated;
     }
 
     Export const& options_;
@@ -64,6 +99,9 @@ class Exporter {
     Console& console_;
     report::TextSink sink_;
     bool first_ = true;
+    bool events_ = false;
+    std::uint64_t sessions_ = 0; ///< of all plans; those without a date are in no calendar
+    std::uint64_t undated_ = 0;
 };
 
 } // namespace
@@ -71,6 +109,10 @@ class Exporter {
 int export_plans(Export const& options, Files& files, Console& console) {
     auto const named = cli::named(options.files, files, console);
     auto code = named.code;
+    if (options.as == ExportKind::html && named.files.size() > 1) {
+        console.say("a page holds one plan; name one file");
+        return misused;
+    }
     Exporter exporter{options, named.several, console};
     for (auto const& name : named.files) {
         auto const loaded = load(name, files, console);
@@ -81,7 +123,7 @@ int export_plans(Export const& options, Files& files, Console& console) {
                             loaded->errors.has_errors() ? exporter.errors(*loaded) : exporter.plan(*loaded));
         }
     }
-    return code;
+    return exporter.finish(code);
 }
 
 } // namespace lengthwise::cli

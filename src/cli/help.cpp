@@ -77,11 +77,15 @@ constexpr std::string_view chart =
 )";
 
 constexpr std::string_view export_help =
-    R"(lengthwise export FILE... --as json|csv: for other programs
+    R"(lengthwise export FILE... --as KIND: for other programs
 
-  --as json                        all of it, with what it adds up to
-  --as csv  --rows line|session|week
-                                   for a spreadsheet
+  --as html                        a page to read and print
+  --as md                          for a newsletter or a message
+  --as ics                         for a calendar
+  --as csv                         for a spreadsheet
+  --rows line|session|week         what a row of it is
+  --as json                        for programs: all there is
+
   --week N  --session DAY|"NAME"   what of it
   --lane N  --swimmer "NAME"       one lane, or one swimmer
 
@@ -91,8 +95,8 @@ constexpr std::string_view export_help =
   -o FILE  --force                 into a file; over an old one
   --color auto|always|never  --ascii  --width N
 
-  lengthwise export plan.swim --as csv -o plan.csv
-  lengthwise export plan.swim --as json --week 2
+  lengthwise export plan.swim --as html -o plan.html
+  lengthwise export plan.swim --as csv --rows week --lane 1
 )";
 
 constexpr std::string_view check =

@@ -21,7 +21,7 @@ namespace {
 using Words = std::vector<std::string>;
 
 constexpr std::uint32_t most_rows = 999'999'999;
-constexpr std::string_view export_words = "json or csv";
+constexpr std::string_view export_words = "json, csv, ics, html or md";
 
 void add_who(Reader& reader, report::Wish& wish) {
     reader.value("--lane", "a lane's number, 1 to 100", [&wish](std::string const& text) {
@@ -119,7 +119,11 @@ void add(Reader& reader, TypedExport& typed) {
     auto& plans = typed.plans;
     reader.files(plans.files);
     reader.value("--as", std::string{export_words}, [&typed](std::string const& text) {
-        return one_of(typed.as.emplace(), {{"json", ExportKind::json}, {"csv", ExportKind::csv}})(text);
+        return one_of(typed.as.emplace(), {{"json", ExportKind::json},
+                                           {"csv", ExportKind::csv},
+                                           {"ics", ExportKind::ics},
+                                           {"html", ExportKind::html},
+                                           {"md", ExportKind::markdown}})(text);
     });
     reader.value("--rows", "line, session or week", [&typed](std::string const& text) {
         using Rows = report::CsvRows;

@@ -70,7 +70,7 @@ struct Chart {
     Target target;
 };
 
-enum class ExportKind : std::uint8_t { json, csv };
+enum class ExportKind : std::uint8_t { json, csv, ics, html, markdown };
 
 struct Export {
     std::vector<std::string> files;

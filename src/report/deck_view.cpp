@@ -7,6 +7,7 @@
 #include "report/deck_clock.hpp"
 #include "report/deck_hand.hpp"
 #include "report/deck_queue.hpp"
+#include "report/default_rest.hpp"
 #include "report/line_speller.hpp"
 #include "report/rep_lengths.hpp"
 #include "report/session_title.hpp"
@@ -25,21 +26,6 @@ using plan::Plan;
 /// Cells for the lengths of one rep.
 constexpr std::size_t rep_room = 9;
 
-/// The rest that comes down from settings, if a section with lines takes it.
-std::optional<Range<Duration>> rest_from_settings(Plan const& plan, plan::Session const& session) {
-    std::optional<Range<Duration>> rest;
-    for (auto const settings : {session.settings, plan.weeks[session.week].settings, plan.file_settings}) {
-        rest = rest ? rest : plan.settings[settings].rest;
-    }
-    for (auto i = session.sections.first; i < session.sections.end(); ++i) {
-        auto const& section = plan.sections[i];
-        if (!plan.heading_of(section).said_rest && section.body != plan::no_index) {
-            return rest && !rest->high.zero() ? rest : std::nullopt;
-        }
-    }
-    return std::nullopt;
-}
-
 /// Works out one session, row by row.
 class DeckMaker {
   public:
@@ -55,7 +41,7 @@ class DeckMaker {
     Deck make() {
         deck_.pool = plan_.pool_of(session_);
         deck_.race = plan_.race;
-        deck_.rest = rest_from_settings(plan_, session_);
+        deck_.rest = default_rest(plan_, session_);
         if (tailored_ != nullptr) {
             deck_.move = DeckMove{whole_.pool_of(written_), tailored_->percent, {}};
         }

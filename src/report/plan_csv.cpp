@@ -151,7 +151,8 @@ class RowWriter {
             return;
         }
         number(view.lanes[place].lane);
-        for (auto const& time : {line.times[place].start, line.times[place].end}) {
+        auto const times = view.times(place, line);
+        for (auto const& time : {times.start, times.end}) {
             time ? csv_.figure(spell::json_seconds(time->expected)) : csv_.empty();
         }
     }

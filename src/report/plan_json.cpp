@@ -2,6 +2,7 @@
 
 #include "grammar/words.hpp"
 #include "plan/spell.hpp"
+#include "report/default_rest.hpp"
 #include "report/figures_json.hpp"
 #include "report/session_view.hpp"
 #include "report/summary.hpp"
@@ -112,6 +113,7 @@ class PlanWriter {
             json_.string(gear);
         }
         json_.end_array();
+        rest(default_rest(plan_, session));
         notes(session.settings);
         paces(view);
         put_tally(json_, summary_.session(index));
@@ -137,6 +139,18 @@ class PlanWriter {
         }
         metres("length_metres", pool.has_length() ? std::optional{pool.length} : std::nullopt);
         json_.key("unit").string(spell::symbol(pool.unit)).end_object();
+    }
+
+    void rest(std::optional<Range<Duration>> const& rest) {
+        json_.key("rest");
+        if (!rest) {
+            json_.null();
+            return;
+        }
+        json_.begin_object();
+        seconds("low_seconds", rest->low);
+        seconds("high_seconds", rest->high);
+        json_.end_object();
     }
 
     void paces(SessionView const& view) {
@@ -204,10 +218,11 @@ class PlanWriter {
             if (line.swum[i] && line.kind == ViewLine::Kind::swum) {
                 json_.begin_object();
                 number("lane", view.lanes[i].lane);
+                auto const times = view.times(i, line);
                 json_.key("start");
-                put_band(json_, line.times[i].start);
+                put_band(json_, times.start);
                 json_.key("end");
-                put_band(json_, line.times[i].end);
+                put_band(json_, times.end);
                 json_.end_object();
             }
         }

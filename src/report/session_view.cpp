@@ -48,7 +48,8 @@ class ViewMaker {
             if (!too_long) {
                 lane.takes = clock.session(index_, lane.timed_as).total();
             }
-            times_.push_back(too_long ? std::vector<calc::LineTimes>{} : clock.lines(index_, lane.timed_as));
+            view_.lines.push_back(too_long ? std::vector<calc::LineTimes>{}
+                                           : clock.lines(index_, lane.timed_as));
             view_.lanes.push_back(std::move(lane));
         }
     }
@@ -71,11 +72,6 @@ class ViewMaker {
         ViewLine line{.kind = kind_of(item), .item = index, .set = speller_.notation(item)};
         line.row = line.kind == ViewLine::Kind::swum ? row_ : 0;
         line.swum = std::move(swum);
-        for (auto const& lines : times_) {
-            auto const found = std::ranges::lower_bound(lines, index, {}, &calc::LineTimes::item);
-            bool const there = found != lines.end() && found->item == index;
-            line.times.push_back(there ? ViewTimes{found->start, found->end} : ViewTimes{});
-        }
         if (line.swims()) {
             line.totals = summary_.totals_of(index_, item);
             kit_.add(item);
@@ -97,7 +93,6 @@ class ViewMaker {
     LineSpeller speller_;
     calc::KitReader kit_;
     SessionView view_;
-    std::vector<std::vector<calc::LineTimes>> times_; ///< by place in SessionView::lanes
     int row_ = 0;
 };
 
@@ -105,6 +100,12 @@ class ViewMaker {
 
 SessionView session_view(Summary& summary, plan::Index session) {
     return ViewMaker{summary, session}.make();
+}
+
+ViewTimes SessionView::times(std::size_t place, ViewLine const& line) const {
+    auto const found = std::ranges::lower_bound(lines[place], line.item, {}, &calc::LineTimes::item);
+    bool const there = found != lines[place].end() && found->item == line.item;
+    return there ? ViewTimes{found->start, found->end} : ViewTimes{};
 }
 
 std::optional<Duration> longest_time(SessionView const& view) {

@@ -1,11 +1,13 @@
 #pragma once
 
+#include "calc/timeline.hpp"
 #include "calc/totals.hpp"
 #include "plan/plan.hpp"
 #include "report/summary.hpp"
 #include "units/duration.hpp"
 #include "units/range.hpp"
 
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -38,12 +40,11 @@ struct ViewLine {
         note
     };
     Kind kind = Kind::note;
-    int row = 0;                    ///< the number `deck` prints; 0: none
-    plan::Index item = 0;           ///< of Plan::items
-    std::string set{};              ///< in the notation, labels left out; not safe to print
-    calc::Totals totals{};          ///< of whoever swims it
-    std::vector<bool> swum{};       ///< by place in SessionView::lanes
-    std::vector<ViewTimes> times{}; ///< by place in SessionView::lanes
+    int row = 0;              ///< the number `deck` prints; 0: none
+    plan::Index item = 0;     ///< of Plan::items
+    std::string set{};        ///< in the notation, labels left out; not safe to print
+    calc::Totals totals{};    ///< of whoever swims it
+    std::vector<bool> swum{}; ///< by place in SessionView::lanes
 
     [[nodiscard]] bool swims() const { return kind == Kind::swum || kind == Kind::optional; }
 };
@@ -58,7 +59,10 @@ struct SessionView {
     plan::Index session = 0;       ///< of Plan::sessions
     std::vector<ViewLane> lanes{}; ///< ascending, at least one
     std::vector<ViewSection> sections{};
-    std::vector<std::string> kit{}; ///< every `with` word in force on a line that is there
+    std::vector<std::string> kit{};                    ///< every `with` word in force on a line that is there
+    std::vector<std::vector<calc::LineTimes>> lines{}; ///< by place in `lanes`, as calc::Clock gives them
+
+    [[nodiscard]] ViewTimes times(std::size_t place, ViewLine const& line) const;
 };
 
 /// Lanes are those of the session, or the one that `summary` was made for; lines that none of them swims
