@@ -27,7 +27,7 @@ struct Input {
 /// `text` n times.
 [[nodiscard]] std::string times(std::size_t n, std::string_view text);
 
-/// Gives the input to tally, check, deck and tidy, as the file "input.swim", and holds each to the
+/// Gives the input to tally, check, deck, tidy and export, as the file "input.swim", and holds each to the
 /// limits: the right exit code, a finding with its place, 1 s of processor time, 200 MB, nothing on
 /// the terminal that could steer it.
 void survive(Input const& input);
