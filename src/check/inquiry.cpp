@@ -13,9 +13,9 @@ std::array<plan::Index, 3> scopes(plan::Plan const& plan, plan::Session const& s
     return {session.settings, plan.weeks[session.week].settings, plan.file_settings};
 }
 
-bool allows(plan::Settings const& settings, plan::RuleId rule) {
-    return std::ranges::any_of(settings.allows,
-                               [rule](plan::Allow const& allow) { return allow.rule == rule; });
+plan::Allow const* allow_in(plan::Settings const& settings, plan::RuleId rule) {
+    auto const found = std::ranges::find(settings.allows, rule, &plan::Allow::rule);
+    return found == settings.allows.end() ? nullptr : &*found;
 }
 
 std::optional<plan::Limit> limit_in(plan::Settings const& settings, plan::RuleId rule) {
@@ -25,13 +25,22 @@ std::optional<plan::Limit> limit_in(plan::Settings const& settings, plan::RuleId
 
 } // namespace
 
-bool Inquiry::waived() const {
-    return allows(plan.settings[plan.file_settings], rule_);
+bool Inquiry::passes(plan::Allow const* allow) {
+    by_ = allow;
+    return (allow != nullptr) != (waivers_ != nullptr);
 }
 
-bool Inquiry::waived(plan::Session const& session) const {
-    return std::ranges::any_of(scopes(plan, session),
-                               [this](plan::Index scope) { return allows(plan.settings[scope], rule_); });
+bool Inquiry::waived() {
+    return passes(allow_in(plan.settings[plan.file_settings], rule_));
+}
+
+bool Inquiry::waived(plan::Session const& session) {
+    for (auto const scope : scopes(plan, session)) {
+        if (auto const* allow = allow_in(plan.settings[scope], rule_)) {
+            return passes(allow);
+        }
+    }
+    return passes(nullptr);
 }
 
 std::optional<plan::Limit> Inquiry::limit() const {
@@ -54,6 +63,9 @@ std::int64_t Inquiry::limit_or(std::int64_t usual) const {
 
 void Inquiry::add(Severity severity, Span span, std::string message, std::string hint,
                   std::vector<Related> related) {
+    if (waivers_ != nullptr && findings_.keeps(severity)) {
+        waivers_->push_back(by_);
+    }
     findings_.add({.severity = severity,
                    .rule = plan::rules[rule_].name,
                    .span = span,

@@ -12,12 +12,17 @@
 
 namespace lengthwise::check {
 
+/// The `allow` by which each of some findings is waived.
+using Waivers = std::vector<plan::Allow const*>;
+
 /// What a rule works with while it judges a plan: the plan, its sums, what the file
 /// says of this rule, and where findings go.
 class Inquiry {
   public:
-    Inquiry(plan::Plan const& of, calc::Reckoner& reckoner, Diagnostics& findings)
-        : plan(of), sums(reckoner), findings_(findings) {}
+    /// With `waivers`, only what the file allows is judged, and for each finding kept its `allow` is
+    /// added there.
+    Inquiry(plan::Plan const& of, calc::Reckoner& reckoner, Diagnostics& findings, Waivers* waivers = nullptr)
+        : plan(of), sums(reckoner), findings_(findings), waivers_(waivers) {}
 
     plan::Plan const& plan;
     calc::Reckoner& sums;
@@ -29,9 +34,10 @@ class Inquiry {
     void turn_to(plan::RuleId rule) { rule_ = rule; }
 
     /// Does the file `allow` what this rule finds: for all of it, or for a session (its own
-    /// words, its week's or the file's)?
-    [[nodiscard]] bool waived() const;
-    [[nodiscard]] bool waived(plan::Session const& session) const;
+    /// words, its week's or the file's)? Asked before the file or a session is judged, and then it is
+    /// passed over. (While waived findings are looked for, what is not allowed is.)
+    [[nodiscard]] bool waived();
+    [[nodiscard]] bool waived(plan::Session const& session);
 
     /// The nearest `limit` in force, in the rule's own kind; nothing where the file has none.
     [[nodiscard]] std::optional<plan::Limit> limit() const;
@@ -44,12 +50,15 @@ class Inquiry {
     void note(Span span, std::string message, std::string hint = {}, std::vector<Related> related = {});
 
   private:
+    bool passes(plan::Allow const* allow);
     void add(Severity severity, Span span, std::string message, std::string hint,
              std::vector<Related> related);
 
     Diagnostics& findings_;
     std::optional<calc::Clock> clock_;
     plan::RuleId rule_ = 0;
+    Waivers* waivers_;
+    plan::Allow const* by_ = nullptr; ///< of what is judged just now
 };
 
 } // namespace lengthwise::check

@@ -1,5 +1,8 @@
 #include "check/progress.hpp"
 
+#include "plan/rules.hpp"
+
+#include <algorithm>
 #include <utility>
 
 namespace lengthwise::check {
@@ -33,6 +36,19 @@ std::vector<int> lanes_to_judge(plan::Plan const& plan) {
         lanes.push_back(0);
     }
     return lanes;
+}
+
+std::optional<plan::Limit> file_limit(plan::Plan const& plan, std::string_view rule) {
+    auto const& limits = plan.settings[plan.file_settings].limits;
+    auto const found = std::ranges::find_if(
+        limits, [rule](plan::Limit const& limit) { return plan::rules[limit.rule].name == rule; });
+    return found == limits.end() ? std::nullopt : std::optional{*found};
+}
+
+RaceRep race_rep_asked(plan::Plan const& plan) {
+    auto const limit = file_limit(plan, "race-rep");
+    auto const percent = limit ? limit->low : calc::usual::race_rep;
+    return {calc::race_rep(plan.race->distance, percent), percent};
 }
 
 Distance lap_of(plan::Plan const& plan, plan::Session const& session) {

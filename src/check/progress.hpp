@@ -1,10 +1,13 @@
 #pragma once
 
+#include "calc/growth.hpp"
 #include "calc/totals.hpp"
 #include "plan/plan.hpp"
 #include "units/distance.hpp"
 
 #include <cstdint>
+#include <optional>
+#include <string_view>
 #include <vector>
 
 /// A plan week by week, as the rules of growth see it.
@@ -26,6 +29,17 @@ struct SwumWeek {
 
 /// The lanes of the plan ascending; lane 0 alone where none is named.
 [[nodiscard]] std::vector<int> lanes_to_judge(plan::Plan const& plan);
+
+/// What `limit` says of a rule at the file's head; nothing where it says nothing.
+[[nodiscard]] std::optional<plan::Limit> file_limit(plan::Plan const& plan, std::string_view rule);
+
+/// What the race asks of one rep: its distance, or the share that `limit race-rep` says.
+struct RaceRep {
+    Distance distance;
+    std::int64_t percent = calc::usual::race_rep;
+};
+/// Of a plan that has a race.
+[[nodiscard]] RaceRep race_rep_asked(plan::Plan const& plan);
 
 /// A lap of a session's pool; 50 m where it has no length.
 [[nodiscard]] Distance lap_of(plan::Plan const& plan, plan::Session const& session);

@@ -21,22 +21,11 @@ namespace {
 
 using plan::Plan;
 
-/// What the race asks of one rep: its distance, or the share that `limit race-rep` says.
-struct Asked {
-    Distance distance;
-    std::int64_t percent;
-};
-
-Asked asked_by(Inquiry const& inquiry, plan::Race const& race) {
-    auto const percent = inquiry.limit_or(calc::usual::race_rep);
-    return {calc::race_rep(race.distance, percent), percent};
-}
-
 std::string in_unit(Distance distance, plan::Race const& race) {
     return spell::distance(distance, race.unit);
 }
 
-std::string race_words(Asked const& asked, plan::Race const& race) {
+std::string race_words(RaceRep const& asked, plan::Race const& race) {
     return asked.percent == calc::usual::race_rep
                ? fmt::format("the race is {}", in_unit(race.distance, race))
                : fmt::format("{} % of the race is {}", asked.percent, in_unit(asked.distance, race));
@@ -114,16 +103,8 @@ std::optional<Nearest> nearest(Plan const& plan, int lane) {
 
 // --- lanes and swimmers --------------------------------------------------------------
 
-Distance longest_before_race(Swum const& swum) {
-    Distance longest;
-    for (auto const& week : swum.weeks) {
-        longest = std::max(longest, week.sums.swum(swum.lane).longest);
-    }
-    return longest;
-}
-
 /// `whose` is " of Ann", or nothing.
-std::string short_words(Distance longest, std::string const& whose, Asked const& asked,
+std::string short_words(Distance longest, std::string const& whose, RaceRep const& asked,
                         plan::Race const& race) {
     return longest.zero() ? fmt::format("no rep{} is swum in one piece, {}", whose, race_words(asked, race))
                           : fmt::format("longest rep{} is {}, {}", whose, in_unit(longest, race),
@@ -131,7 +112,7 @@ std::string short_words(Distance longest, std::string const& whose, Asked const&
 }
 
 void say_of_lane(Inquiry const& inquiry, LaneFindings& findings, Swum const& swum, Distance longest,
-                 Asked const& asked) {
+                 RaceRep const& asked) {
     auto const& race = *inquiry.plan.race;
     auto hint = std::string{"before race day swim it once in one piece, or: allow race-rep \"why\""};
     std::vector<Related> related;
@@ -154,7 +135,7 @@ std::string share_words(Sharers const& sharers) {
 }
 
 void say_of_swimmers(LaneFindings& findings, plan::Race const& race, Sharers const& sharers, Distance longest,
-                     Asked const& asked) {
+                     RaceRep const& asked) {
     auto const way = sharers.percent == 100 ? "a longer rep for that lane" : "a larger share";
     findings.error(race.span, short_words(longest, " of " + names(sharers), asked, race),
                    fmt::format("{}, or: allow race-rep \"why\"", way),
@@ -178,7 +159,7 @@ void judge(Inquiry& inquiry) {
         judge_without_race(inquiry);
         return;
     }
-    auto const asked = asked_by(inquiry, *plan.race);
+    auto const asked = race_rep_asked(plan);
     LaneFindings findings{lanes_to_judge(plan).size()};
     std::map<int, Distance> of_lanes;
     each_swum(plan, inquiry.sums, [&](Swum const& swum) {

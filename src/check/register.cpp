@@ -17,15 +17,14 @@ constexpr std::array all{
 };
 constexpr std::array on_the_way{&whole_lengths, &lanes};
 
-Diagnostics judge(plan::Plan const& plan, std::span<Rule const* const> rules) {
+Diagnostics judge(plan::Plan const& plan, std::span<Rule const* const> rules, Waivers* waivers = nullptr) {
     Diagnostics findings;
     calc::Reckoner sums{plan};
-    Inquiry inquiry{plan, sums, findings};
+    Inquiry inquiry{plan, sums, findings, waivers};
     for (auto const* rule : rules) {
         inquiry.turn_to(*plan::find_rule(rule->name));
         rule->judge(inquiry);
     }
-    findings.sort_by_severity();
     return findings;
 }
 
@@ -41,11 +40,33 @@ Rule const* find_rule(std::string_view name) {
 }
 
 Diagnostics check(plan::Plan const& plan) {
-    return judge(plan, all);
+    auto findings = judge(plan, all);
+    findings.sort_by_severity();
+    return findings;
+}
+
+Waived waived(plan::Plan const& plan) {
+    Waived result;
+    if (!waivers(plan).empty()) {
+        result.findings = judge(plan, all, &result.by);
+    }
+    return result;
+}
+
+Waivers waivers(plan::Plan const& plan) {
+    Waivers all_said;
+    for (auto const& settings : plan.settings) {
+        for (auto const& allow : settings.allows) {
+            all_said.push_back(&allow);
+        }
+    }
+    std::ranges::sort(all_said, {}, [](plan::Allow const* allow) { return allow->span.begin; });
+    return all_said;
 }
 
 Diagnostics check_on_the_way(plan::Plan const& plan) {
-    auto const all_found = judge(plan, on_the_way);
+    auto all_found = judge(plan, on_the_way);
+    all_found.sort_by_severity();
     Diagnostics warnings;
     for (auto const& finding : all_found.kept()) {
         if (finding.severity == Severity::warning) {

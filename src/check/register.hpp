@@ -20,6 +20,17 @@ namespace lengthwise::check {
 /// What all rules find, the worst first, then by place in the text.
 [[nodiscard]] Diagnostics check(plan::Plan const& plan);
 
+/// What the file allows: each finding kept, and the `allow` it is waived by. A rule at a time, in the
+/// order of `rules`; `check` has none of them.
+struct Waived {
+    Diagnostics findings;
+    Waivers by; ///< as many as `findings.kept()`, in the plan
+};
+[[nodiscard]] Waived waived(plan::Plan const& plan);
+
+/// All that the file allows, in the order of the text.
+[[nodiscard]] Waivers waivers(plan::Plan const& plan);
+
 /// What `tally` and `deck` say on the way: the warnings of whole-lengths and lanes.
 [[nodiscard]] Diagnostics check_on_the_way(plan::Plan const& plan);
 

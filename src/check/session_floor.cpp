@@ -4,7 +4,6 @@
 #include "check/words.hpp"
 
 #include "calc/growth.hpp"
-#include "plan/rules.hpp"
 
 #include <fmt/core.h>
 
@@ -20,13 +19,8 @@ Distance wanted(Inquiry const& inquiry, plan::Session const& session) {
     if (auto const limit = inquiry.limit()) {
         return Distance::units(limit->low);
     }
-    auto percent = calc::usual::race_rep;
-    for (auto const& limit : plan.settings[plan.file_settings].limits) {
-        percent = plan::rules[limit.rule].name == race_rep.name ? limit.low : percent;
-    }
     auto const lap = lap_of(plan, session);
-    auto const rep = calc::race_rep(plan.race->distance, percent);
-    return calc::session_need(Distance::ceiling(rep, lap)) * lap;
+    return calc::session_need(Distance::ceiling(race_rep_asked(plan).distance, lap)) * lap;
 }
 
 /// The session that comes nearest to what is wanted of it.

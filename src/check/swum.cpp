@@ -55,6 +55,14 @@ std::string names(Sharers const& sharers) {
     }
 }
 
+Distance longest_before_race(Swum const& swum) {
+    Distance longest;
+    for (auto const& week : swum.weeks) {
+        longest = std::max(longest, week.sums.swum(swum.lane).longest);
+    }
+    return longest;
+}
+
 void each_lane(plan::Plan const& plan, calc::Reckoner& sums, std::function<void(Swum const&)> const& visit) {
     auto const weeks = swum_weeks(plan, sums);
     for (auto const lane : lanes_to_judge(plan)) {

@@ -36,6 +36,9 @@ struct Swum {
     Sharers const* sharers = nullptr; ///< nothing: all of the lane
 };
 
+/// The longest rep before race day; 0: none counts.
+[[nodiscard]] Distance longest_before_race(Swum const& swum);
+
 /// Each lane ascending. For rules about a week's metres: the rounding of many short reps would make a
 /// share seem to grow where the lane does not.
 void each_lane(plan::Plan const& plan, calc::Reckoner& sums, std::function<void(Swum const&)> const& visit);

@@ -1,13 +1,20 @@
+#include "check/outlook.hpp"
 #include "check/register.hpp"
+#include "check/rules.hpp"
 #include "cli/commands.hpp"
 #include "cli/plans.hpp"
+#include "grammar/codes.hpp"
 #include "report/findings_json.hpp"
+#include "report/outlook_text.hpp"
 #include "report/ramp_text.hpp"
+#include "report/sarif.hpp"
 #include "report/width.hpp"
 
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <optional>
+#include <vector>
 
 namespace lengthwise::cli {
 
@@ -21,39 +28,48 @@ std::string plural(std::size_t n, std::string_view singular) {
     return fmt::format("{} {}{}", n, singular, n == 1 ? "" : "s");
 }
 
-/// The answer first, then its proof.
-std::string clean_text(Loaded const& loaded, Console const& console) {
+/// What stands below an answer: the way to the race, when it is reached or would be, what is waived.
+std::string proof(Loaded const& loaded, std::optional<lengthwise::check::Outlook> const& outlook,
+                  Console const& console) {
     auto const& plan = loaded.plan();
-    auto text = console.out_paint(report::Ink::bold,
-                                  fmt::format("{}: nothing to mend", report::visible(loaded.name)));
-    text += fmt::format("; {}, {}\n", plural(check::rules().size(), "rule"),
-                        plural(plan.sessions.size(), "session"));
-    if (auto const ramp = report::ramp_text(plan, console.out_paint, console.width, console.ascii);
-        !ramp.empty()) {
-        text += '\n' + ramp;
+    std::string text;
+    auto const add = [&text](std::string const& more) { text += more.empty() ? "" : '\n' + more; };
+    add(report::ramp_text(plan, console.out_paint, console.width, console.ascii));
+    auto const waivers = lengthwise::check::waivers(plan);
+    auto const given_up = std::ranges::any_of(waivers, [](plan::Allow const* allow) {
+        return plan::rules[allow->rule].name == lengthwise::check::race_rep.name;
+    });
+    if (outlook && (outlook->reached || !given_up)) {
+        auto const sentence = report::outlook_sentence(plan, *outlook, console.ascii);
+        add(sentence.empty() ? "" : report::fold(sentence, console.width, 0) + '\n');
     }
-    if (auto const sentence = report::race_rep_sentence(plan, console.ascii); !sentence.empty()) {
-        text += '\n' + sentence + '\n';
-    }
+    add(report::waivers_text(plan, waivers, loaded.sources(), style_of(console)));
     return text;
 }
 
+/// The answer first, then its proof.
+std::string clean_text(Loaded const& loaded, std::optional<lengthwise::check::Outlook> const& outlook,
+                       Console const& console) {
+    auto const answer = fmt::format("{}: nothing to mend", report::visible(loaded.name));
+    return fmt::format("{}; {}, {}\n", console.out_paint(report::Ink::bold, answer),
+                       plural(check::rules().size(), "rule"),
+                       plural(loaded.plan().sessions.size(), "session")) +
+           proof(loaded, outlook, console);
+}
+
 /// The findings, the proof, and the verdict where the eye rests.
-std::string findings_text(Loaded const& loaded, Diagnostics const& findings, bool several,
+std::string findings_text(Loaded const& loaded, Diagnostics const& findings,
+                          std::optional<lengthwise::check::Outlook> const& outlook, bool several,
                           Console const& console) {
-    auto const& plan = loaded.plan();
-    auto text = report::findings_text(findings, loaded.sources(), console.out_paint, style_of(console));
-    if (auto const ramp = report::ramp_text(plan, console.out_paint, console.width, console.ascii);
-        !ramp.empty()) {
-        text += '\n' + ramp;
-    }
+    auto text = report::findings_text(findings, loaded.sources(), console.out_paint, style_of(console)) +
+                proof(loaded, outlook, console);
     auto verdict = report::counts(findings);
     if (several) {
         verdict = fmt::format("{}: {}", report::visible(loaded.name), verdict);
     }
-    if (auto const missing = report::shortfall(plan, console.ascii);
-        !missing.empty() && findings.has_errors()) {
-        verdict += "; " + missing;
+    if (outlook && findings.has_errors()) {
+        auto const missing = report::shortfall(loaded.plan(), *outlook, console.ascii);
+        verdict += missing.empty() ? "" : "; " + missing;
     }
     return text + '\n' + console.out_paint(report::Ink::bold, verdict) + '\n';
 }
@@ -64,30 +80,55 @@ std::string unreadable_text(Loaded const& loaded, Console const& console) {
            '\n' + console.out_paint(report::Ink::bold, line) + '\n';
 }
 
-/// One file; gives its exit code.
-int check_file(Loaded const& loaded, Check const& options, bool several, Console& console) {
-    auto const readable = !loaded.errors.has_errors();
-    auto const findings = readable ? lengthwise::check::check(loaded.plan()) : loaded.errors;
-    if (options.format == Format::json) {
-        console.out.write(report::findings_json(
-            findings, loaded.sources(),
-            {.file = several ? std::string_view{loaded.name} : std::string_view{},
-             .sessions =
-                 readable ? std::optional<std::uint64_t>{loaded.plan().sessions.size()} : std::nullopt}));
-    } else if (!readable) {
-        console.out.write(unreadable_text(loaded, console));
-    } else if (findings.kept().empty()) {
-        console.out.write(clean_text(loaded, console));
-    } else {
-        console.out.write(findings_text(loaded, findings, several, console));
+/// The findings of a file, and how it stands to its race.
+struct Judged {
+    explicit Judged(Loaded const& of)
+        : loaded(of), readable(!of.errors.has_errors()),
+          findings(readable ? lengthwise::check::check(of.plan()) : of.errors),
+          outlook(readable ? lengthwise::check::outlook(of.plan()) : std::nullopt) {}
+
+    Loaded const& loaded;
+    bool readable;
+    Diagnostics findings;
+    std::optional<lengthwise::check::Outlook> outlook;
+};
+
+std::string json(Judged const& judged, bool several) {
+    auto const* const plan = judged.readable ? &judged.loaded.plan() : nullptr;
+    return report::findings_json(
+        judged.findings, judged.loaded.sources(),
+        {.file = several ? std::string_view{judged.loaded.name} : std::string_view{},
+         .plan = plan,
+         .outlook = judged.outlook,
+         .waivers = plan != nullptr ? lengthwise::check::waivers(*plan) : lengthwise::check::Waivers{}});
+}
+
+std::string text(Judged const& judged, bool several, Console const& console) {
+    return !judged.readable ? unreadable_text(judged.loaded, console)
+           : judged.findings.kept().empty()
+               ? clean_text(judged.loaded, judged.outlook, console)
+               : findings_text(judged.loaded, judged.findings, judged.outlook, several, console);
+}
+
+/// A log that is one document, however many files.
+std::optional<report::Sarif> log_for(Check const& options, Console& console) {
+    if (options.format != Format::sarif) {
+        return std::nullopt;
     }
-    return is_bad(findings, options.strict) ? has_errors : fine;
+    std::vector<report::Sarif::Code> codes;
+    for (auto const& code : grammar::codes) {
+        codes.emplace_back(code.code, code.meaning);
+    }
+    return std::optional<report::Sarif>{std::in_place,
+                                        [&console](std::string_view piece) { console.out.write(piece); },
+                                        LENGTHWISE_VERSION, codes};
 }
 
 } // namespace
 
 int check(Check const& options, Files& files, Console& console) {
     auto const named = cli::named(options.files, files, console);
+    auto log = log_for(options, console);
     auto code = named.code;
     auto first = true;
     for (auto const& name : named.files) {
@@ -96,9 +137,21 @@ int check(Check const& options, Files& files, Console& console) {
             code = misused;
             continue;
         }
-        console.out.write(first || options.format == Format::json ? "" : "\n");
+        Judged const judged{*loaded};
+        if (log) {
+            log->file(judged.findings, loaded->sources(),
+                      judged.readable ? lengthwise::check::waived(loaded->plan())
+                                      : lengthwise::check::Waived{});
+        } else if (options.format == Format::json) {
+            console.out.write(json(judged, named.several));
+        } else {
+            console.out.write((first ? "" : "\n") + text(judged, named.several, console));
+        }
         first = false;
-        code = std::max(code, check_file(*loaded, options, named.several, console));
+        code = std::max(code, is_bad(judged.findings, options.strict) ? has_errors : fine);
+    }
+    if (log) {
+        log->finish(code != misused);
     }
     return code;
 }

@@ -103,7 +103,7 @@ constexpr std::string_view check =
     R"(lengthwise check FILE...: what to mend in a plan
 
   --strict                         end with 1 on a warning too
-  --format json                    for programs
+  --format json|sarif              for programs
 
   FILE may be a folder, all its .swim files, or - for standard
   input. What a finding means: lengthwise explain RULE

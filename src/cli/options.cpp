@@ -138,7 +138,9 @@ void add(Reader& reader, TypedExport& typed) {
 void add(Reader& reader, Check& check) {
     reader.files(check.files);
     reader.flag("--strict", check.strict);
-    add_format(reader, check.format);
+    reader.value(
+        "--format", "text, json or sarif",
+        one_of(check.format, {{"text", Format::text}, {"json", Format::json}, {"sarif", Format::sarif}}));
     add_look(reader, check.look);
     add_target(reader, check.target);
 }

@@ -23,7 +23,7 @@
 namespace lengthwise::cli {
 
 enum class Colour : std::uint8_t { automatic, always, never };
-enum class Format : std::uint8_t { text, json };
+enum class Format : std::uint8_t { text, json, sarif };
 
 /// How it is shown.
 struct Look {

@@ -30,13 +30,6 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 14> marks{{
     {"⅞", " 7/8"},
 }};
 
-/// The file that holds an offset; the end of a file belongs to it.
-Source const& holder(Sources const& sources, std::uint32_t offset) {
-    auto const found =
-        std::ranges::find_if(sources, [offset](Source const* source) { return source->holds(offset); });
-    return found == sources.end() ? *sources.front() : **found;
-}
-
 Ink ink_of(Severity severity) {
     switch (severity) {
     case Severity::error:
@@ -85,6 +78,12 @@ std::string hint_lines(std::string_view hint, Paint const& paint, FindingsStyle 
 
 } // namespace
 
+Source const& holder(Sources const& sources, std::uint32_t offset) {
+    auto const found =
+        std::ranges::find_if(sources, [offset](Source const* source) { return source->holds(offset); });
+    return found == sources.end() ? *sources.front() : **found;
+}
+
 Position position(Sources const& sources, std::uint32_t offset) {
     auto const& source = holder(sources, offset);
     auto const place = source.locate(offset);
@@ -109,21 +108,28 @@ std::string finding_text(Diagnostic const& finding, Sources const& sources, Pain
 std::string findings_text(Diagnostics const& findings, Sources const& sources, Paint const& paint,
                           FindingsStyle style) {
     std::string text;
-    std::array<std::uint64_t, severities> shown{};
     for (auto const& finding : findings.kept()) {
         text += text.empty() ? "" : "\n";
         text += finding_text(finding, sources, paint, style);
+    }
+    auto const more = unlisted(findings);
+    return more.empty() ? text : fmt::format("{}\nand {}\n", text, more);
+}
+
+std::string unlisted(Diagnostics const& findings) {
+    std::array<std::uint64_t, severities> shown{};
+    for (auto const& finding : findings.kept()) {
         ++shown[static_cast<std::size_t>(finding.severity)];
     }
     std::string more;
     for (auto const severity : {Severity::error, Severity::warning, Severity::note}) {
         auto const rest = findings.count(severity) - shown[static_cast<std::size_t>(severity)];
         if (rest > 0) {
-            more += fmt::format("{}{} more {}{}", more.empty() ? "and " : ", ", rest, spelling(severity),
+            more += fmt::format("{}{} more {}{}", more.empty() ? "" : ", ", rest, spelling(severity),
                                 rest == 1 ? "" : "s");
         }
     }
-    return more.empty() ? text : text + '\n' + more + '\n';
+    return more;
 }
 
 std::string errors_line(std::string_view file, std::uint64_t errors) {

@@ -26,6 +26,9 @@ struct Position {
 };
 [[nodiscard]] Position position(Sources const& sources, std::uint32_t offset);
 
+/// The file that holds an offset; the end of a file belongs to it.
+[[nodiscard]] Source const& holder(Sources const& sources, std::uint32_t offset);
+
 struct FindingsStyle {
     std::size_t width = 80; ///< a finding's first line is never folded, editors read it
     bool ascii = false;
@@ -38,6 +41,9 @@ struct FindingsStyle {
 /// All that were kept, an empty line between them, and behind them how many more there are.
 [[nodiscard]] std::string findings_text(Diagnostics const& findings, Sources const& sources,
                                         Paint const& paint, FindingsStyle style = {});
+
+/// How many there are beside those that were kept: "3 more errors, 1 more note"; empty without any.
+[[nodiscard]] std::string unlisted(Diagnostics const& findings);
 
 /// "1 error in draft.swim; no totals until it is mended". The file "-" is standard input.
 [[nodiscard]] std::string errors_line(std::string_view file, std::uint64_t errors);

@@ -1,6 +1,5 @@
 #include "report/ramp_text.hpp"
 
-#include "calc/longest.hpp"
 #include "check/progress.hpp"
 #include "check/swum.hpp"
 #include "report/choose.hpp"
@@ -184,22 +183,6 @@ class Ramp {
     bool ascii_;
 };
 
-/// The first session before race day in which they swim the race distance in one piece.
-std::optional<plan::Index> first_race_rep(check::Swum const& swum) {
-    auto const& plan = swum.plan;
-    for (plan::Index i = 0; i < plan.sessions.size(); ++i) {
-        if (check::before_race(plan, plan.sessions[i]) &&
-            calc::longest_of_session(plan, i, swum.lane).distance >= plan.race->distance) {
-            return i;
-        }
-    }
-    return std::nullopt;
-}
-
-std::string days(std::int64_t n) {
-    return n == 1 ? "1 day" : fmt::format("{} days", n);
-}
-
 } // namespace
 
 std::string ramp_text(plan::Plan const& plan, Paint const& paint, std::size_t width, bool ascii) {
@@ -209,48 +192,6 @@ std::string ramp_text(plan::Plan const& plan, Paint const& paint, std::size_t wi
     }
     auto const lying = ramp.lying();
     return lying.width() <= width ? lying.text(paint) : ramp.standing(paint, width);
-}
-
-std::string race_rep_sentence(plan::Plan const& plan, bool ascii) {
-    if (!plan.race) {
-        return {};
-    }
-    auto all = true;
-    plan::Index last = 0;
-    calc::Reckoner sums{plan};
-    check::each_swum(plan, sums, [&](check::Swum const& swum) {
-        auto const session = first_race_rep(swum);
-        all = all && session.has_value();
-        last = std::max(last, session.value_or(0));
-    });
-    if (!all) {
-        return {};
-    }
-    auto const& session = plan.sessions[last];
-    auto const distance = spell::distance(plan.race->distance, plan.race->unit, ascii);
-    if (!session.date) {
-        return fmt::format("{} is swum in {}, {}", distance, week_label(plan.weeks[session.week]),
-                           session_label(plan, last));
-    }
-    return fmt::format("{} is swum on {}, {} before the race", distance, spell::short_day(*session.date),
-                       days((plan.race->on - *session.date).count()));
-}
-
-std::string shortfall(plan::Plan const& plan, bool ascii) {
-    if (!plan.race) {
-        return {};
-    }
-    Distance most;
-    calc::Reckoner sums{plan};
-    check::each_swum(plan, sums, [&](check::Swum const& swum) {
-        Distance longest;
-        for (auto const week : longest_of_weeks(swum)) {
-            longest = std::max(longest, week);
-        }
-        most = std::max(most, plan.race->distance - longest);
-    });
-    return most.zero() ? std::string{}
-                       : fmt::format("{} short of the race", spell::distance(most, plan.race->unit, ascii));
 }
 
 } // namespace lengthwise::report

@@ -14,12 +14,4 @@ namespace lengthwise::report {
 [[nodiscard]] std::string ramp_text(plan::Plan const& plan, Paint const& paint, std::size_t width,
                                     bool ascii);
 
-/// "750 m is swum on Tue 4 May, 12 days before the race"; empty where not every lane and swimmer swims
-/// it before race day.
-[[nodiscard]] std::string race_rep_sentence(plan::Plan const& plan, bool ascii);
-
-/// "150 m short of the race" for the lane or swimmer that lacks most; empty without a race or when all swim
-/// it.
-[[nodiscard]] std::string shortfall(plan::Plan const& plan, bool ascii);
-
 } // namespace lengthwise::report

@@ -180,6 +180,24 @@ TEST_CASE("with -o a plan with errors leaves no file behind") {
     CHECK_FALSE(files.disk.files.contains("/new.txt"));
 }
 
+TEST_CASE("check --format sarif is one log, however many files, and says whether all were read") {
+    Shelf shelf{{"/bad.swim", "bread"},
+                {"/allowed.swim", "allow shape \"a test\"\nallow race-rep\npool 25m\nsession\nmain\n100\n"}};
+    auto& files = shelf.files;
+    auto const log = run({"check", "/bad.swim", "/allowed.swim", "--format", "sarif"}, files);
+    CHECK(log.code == 1);
+    CHECK(log.err.empty());
+    CHECK(std::ranges::count(log.out, '\n') == 1);
+    CHECK(log.out.find(R"("ruleId":"syntax-)") < log.out.find(R"("ruleId":"shape")"));
+    CHECK(log.out.find(R"("justification":"a test")") != std::string::npos);
+    CHECK(log.out.find(R"("executionSuccessful":true)") != std::string::npos);
+    auto const missing = run({"check", "/none.swim", "/allowed.swim", "--format", "sarif"}, files);
+    CHECK(missing.code == 2);
+    CHECK(missing.out.ends_with(R"("executionSuccessful":false}]}]})"
+                                "\n"));
+    CHECK(run({"tally", "/allowed.swim", "--format", "sarif"}, files).code == 2);
+}
+
 TEST_CASE("findings are check's result, and stand on standard error elsewhere") {
     Shelf shelf{{"/bad.swim", "crwal\n"}};
     auto& files = shelf.files;

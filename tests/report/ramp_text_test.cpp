@@ -27,18 +27,6 @@ std::string ramp(std::string const& text, std::size_t width = 80, bool ascii = f
     return report::ramp_text(read.plan(), report::Paint{}, width, ascii);
 }
 
-std::string sentence(std::string const& text) {
-    auto const read = support::read_plan(text);
-    REQUIRE(read.error() == "");
-    return report::race_rep_sentence(read.plan(), false);
-}
-
-std::string shortfall(std::string const& text) {
-    auto const read = support::read_plan(text);
-    REQUIRE(read.error() == "");
-    return report::shortfall(read.plan(), false);
-}
-
 } // namespace
 
 TEST_CASE("the longest rep on its way to the race") {
@@ -87,36 +75,12 @@ TEST_CASE("without weeks there is no way to show") {
     CHECK(ramp("").empty());
 }
 
-TEST_CASE("when the race rep is swum") {
-    CHECK(sentence(weeks_of(head, {"600", "750"})) == "750 m is swum on Tue 11 May, 5 days before the race");
-    CHECK(sentence(weeks_of("race sprint on 2027-05-12\n", {"600", "750"})) ==
-          "750 m is swum on Tue 11 May, 1 day before the race");
-    CHECK(sentence(weeks_of(head, {"600", "700"})).empty());
-    CHECK(sentence("race sprint on 2027-05-16\npool 25m\nweek 1\nsession \"Long\"\nmain\n750\n") ==
-          "750 m is swum in week 1, Long");
-    CHECK(sentence(weeks_of("", {"750"})).empty());
-    // The last lane decides.
-    CHECK(sentence(weeks_of(head, {"lane 1: 750\nlane 2: 600", "lane 1: 100\nlane 2: 750"})) ==
-          "750 m is swum on Tue 11 May, 5 days before the race");
-}
-
-TEST_CASE("what is missing, for the lane that lacks most") {
-    CHECK(shortfall(weeks_of(head, {"600"})) == "150 m short of the race");
-    CHECK(shortfall(weeks_of(head, {"lane 1: 750\nlane 2: 400"})) == "350 m short of the race");
-    CHECK(shortfall(weeks_of(head, {"750"})).empty());
-    CHECK(shortfall(weeks_of("", {"100"})).empty());
-}
-
-TEST_CASE("a swimmer whose share is another has a row, and the verdict waits for all") {
+TEST_CASE("a swimmer whose share is another has a row") {
     auto const swimmers =
         head + "swimmer \"Ann\" distance 80%\nswimmer \"Bo\"\nswimmer \"Cy\" distance 99%\n";
     CHECK(ramp(weeks_of(swimmers, {"600", "750"})) == "longest rep, m  before  week 1  week 2  race\n"
                                                       "everyone else      500     600     750   750\n"
                                                       "Ann                400     500     600   750\n");
-    CHECK(sentence(weeks_of(swimmers, {"600", "750"})).empty());
-    CHECK(shortfall(weeks_of(swimmers, {"600", "750"})) == "150 m short of the race");
-    CHECK(sentence(weeks_of(swimmers, {"750", "950"})) ==
-          "750 m is swum on Tue 11 May, 5 days before the race");
 }
 
 TEST_CASE("more than there is room for stand one below the other") {
