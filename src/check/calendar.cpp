@@ -72,8 +72,8 @@ Rule const calendar{
                "sessions, and none comes after race day.",
     .why = "a date out of its place is mostly a slip of the pen, and every sum by week trusts it.",
     .source = practice,
-    .good = "week 2 from 2027-04-26",
-    .bad = "",
+    .good = "week 1 from 2027-04-19\nweek 2 from 2027-04-26",
+    .bad = "week 1 from 2027-04-19\nweek 2 from 2027-04-12",
     .mend = "put the dates in order; for two sessions a day: allow calendar \"why\"",
     .judge = judge,
 };

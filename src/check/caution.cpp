@@ -28,7 +28,8 @@ constexpr std::array<std::string_view, 6> open_words{"open water", "lake", "rive
 constexpr std::array<std::string_view, 4> cold_words{"cold", "ice", "icy", "winter swim"};
 
 constexpr std::array dangers{
-    Danger{"breath-holding", "never alone, never after fast or deep breathing, a lifeguard watching",
+    Danger{"breath-holding",
+           "best left out; never alone, never after fast or deep breathing, a lifeguard watching",
            breath_words},
     Danger{"open water",
            "never alone, a bright cap, a boat or a watcher ashore, the water's temperature known",
@@ -154,7 +155,10 @@ Rule const caution{
     .limit = "",
     .meaning =
         "\"pool open water\", or a word in a name or note that speaks of breath-holding, open water or "
-        "cold, brings up the usual cautions, once each.",
+        "cold, brings up the usual cautions, once each. Its words: hold your breath, hold the breath, hold "
+        "breath, holding your breath, breath hold, breath-hold, breath holding, breath-holding, no breath, "
+        "without breathing, hypoxic, without a breath, open water, lake, river, sea, ocean, surf, cold, ice, "
+        "icy, winter swim.",
     .why = "breath-holding kills in pools too, and cold water takes the breath before the strength.",
     .source =
         "CDC, MMWR 22 May 2015 (breath-holding); American Red Cross and YMCA, statement of 27 May 2015; "

@@ -83,7 +83,7 @@ Rule const home_wall{
     .source = practice,
     .good = "350 crawl     14 lengths of 25 m",
     .bad = "375 crawl     15 lengths of 25 m",
-    .mend = "one length more or less, or let the next line bring the lane back",
+    .mend = "one length more or less, let the next line bring the lane back, or: allow home-wall \"why\"",
     .judge = judge,
 };
 

@@ -70,10 +70,10 @@ Rule const medley{
     .limit = "",
     .meaning = "A medley rep is a multiple of four lengths, or a split says how it is shared out.",
     .why = "fly, back, breast and crawl change at a wall.",
-    .source = "World Aquatics, Swimming Rules, medley: four strokes over an equal quarter each",
+    .source = "World Aquatics, Swimming Rules, medley: four strokes over an equal quarter each (from memory)",
     .good = "100 medley",
     .bad = "50 medley",
-    .mend = "take a multiple of four lengths, or write the split",
+    .mend = "take a multiple of four lengths, or write the split: 50 medley as 25 fly / 25 back",
     .judge = judge,
 };
 

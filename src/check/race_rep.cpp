@@ -193,7 +193,8 @@ Rule const race_rep{
     .source = practice,
     .good = "750 crawl steady",
     .bad = "750 crawl broken at 250 for 15s",
-    .mend = "allow race-rep \"relay, 250 m each\", or ask for less: limit race-rep 75%",
+    .mend = "swim it once before race day, or ask for less: limit race-rep 75%; where it is not meant: allow "
+            "race-rep \"relay, 250 m each\"",
     .judge = judge,
 };
 

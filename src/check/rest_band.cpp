@@ -107,8 +107,10 @@ Rule const rest_band{
         "Between the reps of one line that are swum up to threshold the rest lies in this band; behind "
         "a single rep it may reach 1 min. A group's own rest, drills, kick, send-offs and hard swims "
         "are left alone.",
-    .why = "less, and the stroke falls apart; more, and it is no longer one long effort in pieces.",
-    .source = practice,
+    .why = "with less a beginner's stroke falls apart, with more it is no longer one long effort in pieces.",
+    .source =
+        "common practice with beginners, no published source; in studies trained swimmers rest an eighth of "
+        "the swim at threshold (Toubekis et al. 2011, J Sci Med Sport 14:363-368)",
     .good = "4 x 100 crawl steady rest 20s",
     .bad = "4 x 100 crawl steady rest 1min",
     .mend = "choose a rest in the band, or set your own: limit rest-band 10-60s",

@@ -41,10 +41,10 @@ Rule const sessions{
     .measures = "sessions a week",
     .limit = "2",
     .meaning = "Every week has at least this many sessions; the race's own week is exempt.",
-    .why = "water is forgotten in a week.",
+    .why = "the feel for the water fades within a week.",
     .source = practice,
-    .good = "",
-    .bad = "",
+    .good = "week 1\n  session Tue\n  session Thu",
+    .bad = "week 1\n  session Tue",
     .mend = "add a short one, or say what you have: limit sessions 1",
     .judge = judge,
 };

@@ -54,11 +54,11 @@ Rule const shape{
     .measures = "a session has warm-up, main and cool-down",
     .limit = "",
     .meaning = "Every session has at least one section of each of the three kinds.",
-    .why = "who starts cold in the hard part, or climbs out of it breathless, has a poorer swim.",
+    .why = "nobody should start cold into the hard part, or climb out of it breathless.",
     .source = practice,
-    .good = "",
-    .bad = "",
-    .mend = "add the heading, a few easy lengths are enough",
+    .good = "warm-up\nmain\ncool-down",
+    .bad = "warm-up\nmain",
+    .mend = "add the heading, a few easy lengths are enough; for a test or a talk: allow shape \"why\"",
     .judge = judge,
 };
 

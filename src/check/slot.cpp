@@ -143,8 +143,8 @@ Rule const slot{
         "The booked time holds the session in every lane: an error where the expected time is longer, a "
         "warning where only the slow end is. The limit is what is kept free for changing over. Without a "
         "pace it speaks only where no threshold would fit.",
-    .why =
-        "what does not fit is cut by the clock, and that is the end: the long rep's rest and the cool-down.",
+    .why = "what does not fit the clock cuts off, and it cuts at the end: the last of the main part, and the "
+           "cool-down.",
     .source =
         "times as docs/time.md estimates them; that a slot is kept: common practice, no published source",
     .good = "session Tue for 45min     that takes 39-44 min",

@@ -51,13 +51,16 @@ Rule const taper{
     .measures = "the last week before the race is eased",
     .limit = "60%",
     .meaning = "The last week with a session before race day has at most this share of the highest week's "
-               "metres, or four laps a session.",
+               "metres, or no more than four laps a session.",
     .why = "fresh arms swim better than a last long week.",
-    .source = "Bosquet et al. 2007, MSSE 39:1358-1365 (27 studies: volume down by 41-60 %, intensity and "
-              "frequency kept)",
-    .good = "week of 1400 m, the highest 2800 m",
-    .bad = "week of 2400 m, the highest 2800 m",
-    .mend = "shorten the last week, or set your own share: limit taper 70%",
+    .source =
+        "Bosquet et al. 2007, MSSE 39:1358-1365 (27 studies: two weeks, volume down by 41-60 %, intensity "
+        "and "
+        "frequency kept) and Wang et al. 2023, PLoS ONE 18:e0282838 (14 studies, the same share); the limit "
+        "is the gentle end of that",
+    .good = "a last week of 1400 m, the highest 2800 m",
+    .bad = "a last week of 2400 m, the highest 2800 m",
+    .mend = "shorten the last week and keep its pace and its days, or set your own share: limit taper 70%",
     .judge = judge,
 };
 

@@ -61,11 +61,12 @@ Rule const week_growth{
     .meaning = "A week's metres grow by at most one lap a session, or by this share over the highest week so "
                "far, whichever is more. It counts from \"before ... week\", where the file has it. "
                "Judged for each lane.",
-    .why = "a coach's choice, not proven: ten percent comes from running, and there it spared no injuries.",
+    .why = "a week that jumps is the first place to look when somebody tires. The share is a coach's choice, "
+           "not proven: ten percent comes from running, and there it spared no injuries.",
     .source = "common practice; against its proof: Buist et al. 2008, Am J Sports Med 36:33-39 (532 novice "
               "runners, 20.8 % and 20.3 % injured); no study in swimmers found",
-    .good = "week of 2200 m after 2000 m",
-    .bad = "week of 2500 m after 2000 m",
+    .good = "2200 m in the week after 2000 m",
+    .bad = "2500 m in the week after 2000 m",
     .mend = "spread the metres over more weeks, or set your own share: limit week-growth 20%",
     .judge = judge,
 };

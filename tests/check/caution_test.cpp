@@ -1,8 +1,11 @@
+#include "check/register.hpp"
 #include "support/found.hpp"
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <string>
+#include <string_view>
 
 using lengthwise::support::first_hint;
 using lengthwise::support::found;
@@ -47,4 +50,19 @@ TEST_CASE("caution: open water as a pool, once a danger") {
 TEST_CASE("caution: allowed") {
     CHECK(found("caution", "pool open water\nallow caution \"guarded bay\"\nsession Tue\nmain\n400m\n")
               .empty());
+}
+
+TEST_CASE("caution: every word that explain lists brings up a caution") {
+    auto words = lengthwise::check::find_rule("caution")->meaning;
+    words.remove_prefix(words.find("Its words: ") + std::string_view{"Its words: "}.size());
+    auto count = 0;
+    while (!words.empty()) {
+        auto const end = words.find_first_of(",.");
+        auto const word = std::string{words.substr(0, end)};
+        INFO(word);
+        CHECK(caution("100 crawl \"" + word + "\"\n").size() == 1);
+        ++count;
+        words.remove_prefix(std::min(end + 2, words.size()));
+    }
+    CHECK(count == 22);
 }
