@@ -34,7 +34,7 @@ class Writer {
     /// Clock, title and what holds stand behind the name on one line; what has no room there goes below.
     BodyLine heading(std::string const& name, std::string const& clock, std::string const& title,
                      std::vector<std::string> const& holds) {
-        lines_.small_line();
+        heading_line();
         auto const named = lines_.put(safe_edge, name, Weight::semibold, lines_.small_em()) +
                            figures_air * lines_.small_em();
         auto const axis = std::min(lines_.columns().words, lines_.columns().text);
@@ -56,7 +56,7 @@ class Writer {
             for (auto const& part :
                  wrap(text, Weight::medium, (lines_.setting().right() - axis) / lines_.small_em(),
                       lines_.measure())) {
-                lines_.small_line();
+                heading_line();
                 x = lines_.put(axis, part, Weight::medium, lines_.small_em());
             }
         };
@@ -80,6 +80,11 @@ class Writer {
     }
 
   private:
+    void heading_line() {
+        lines_.small_line();
+        lines_.line().heading = true;
+    }
+
     void section(report::CardSection const& section) {
         lines_.cut = Cut::section;
         bool const first = lines_.body.lines.empty();

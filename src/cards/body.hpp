@@ -26,6 +26,7 @@ struct BodyLine {
     double rule = 0;    ///< a hairline so far above the baseline; 0: none
     Cut cut = Cut::torn;
     bool of_set = false;             ///< in the large size
+    bool heading = false;            ///< of a section
     bool note = false;               ///< running text
     bool strip = false;              ///< the longest rep begins here
     std::vector<Text> texts;         ///< y from the baseline

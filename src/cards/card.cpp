@@ -28,11 +28,13 @@ struct Trial {
 
     [[nodiscard]] std::size_t cards() const { return starts.empty() ? most_cards + 1 : starts.size(); }
     [[nodiscard]] std::size_t lines() const { return body.lines.size(); }
-    /// That larger type must not break; notes may.
-    [[nodiscard]] std::size_t firm_lines() const {
-        auto const notes = std::count_if(body.lines.begin(), body.lines.end(),
-                                         [](BodyLine const& line) { return line.note; });
-        return head_lines + body.lines.size() - static_cast<std::size_t>(notes);
+    /// Lines of rows, and of headings: larger type must break neither; notes may.
+    [[nodiscard]] std::size_t firm_lines(bool headings) const {
+        auto const firm =
+            std::count_if(body.lines.begin(), body.lines.end(), [headings](BodyLine const& line) {
+                return !line.note && line.heading == headings;
+            });
+        return static_cast<std::size_t>(firm) + (headings ? head_lines : 0);
     }
 };
 
@@ -162,9 +164,9 @@ class Layout {
     }
 
     static bool as_good(Trial const& trial, Trial const& than) {
-        return trial.cards() == than.cards() && trial.firm_lines() <= than.firm_lines() &&
-               trial.body.halves == than.body.halves && trial.strip.has_value() == than.strip.has_value() &&
-               inside(trial);
+        return trial.cards() == than.cards() && trial.firm_lines(false) <= than.firm_lines(false) &&
+               trial.firm_lines(true) <= than.firm_lines(true) && trial.body.halves == than.body.halves &&
+               trial.strip.has_value() == than.strip.has_value() && inside(trial);
     }
 
     /// The largest type with which no line breaks and no card is added.

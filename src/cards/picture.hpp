@@ -63,4 +63,7 @@ struct Picture {
     std::vector<Mark> marks;
 };
 
+/// Puts a picture below what is there already, 4 mm between them.
+void append(Picture& to, Picture const& more);
+
 } // namespace lengthwise::cards

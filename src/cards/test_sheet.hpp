@@ -8,7 +8,4 @@ namespace lengthwise::cards {
 /// A page that shows whether the printer keeps to the scale: two bars of 50 mm, and a frame at the margin.
 [[nodiscard]] Picture test_sheet(Size const& paper, double margin, Measure& measure);
 
-/// A picture below what is there already, 4 mm between them.
-void append(Picture& to, Picture const& more);
-
 } // namespace lengthwise::cards

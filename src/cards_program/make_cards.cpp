@@ -115,8 +115,7 @@ class Maker {
         if (!laid.problem.empty()) {
             console_.say(fmt::format("{} {} {} cards that are read from {}\n"
                                      "      = try a larger --size or a shorter --distance",
-                                     report::session_label(loaded.plan(), wanted.session), laid.problem,
-                                     options_.size, distance()));
+                                     name_of(loaded, wanted), laid.problem, options_.size, distance()));
             return false;
         }
         if (first_.empty()) {
@@ -129,14 +128,19 @@ class Maker {
         if (view.back && backs.empty()) {
             console_.say(fmt::format("the back of {} has no room on {} cards that are read from {}\n"
                                      "      = try a larger --size or a shorter --distance",
-                                     report::session_label(loaded.plan(), wanted.session), options_.size,
-                                     distance()));
+                                     name_of(loaded, wanted), options_.size, distance()));
             return false;
         }
         for (std::uint32_t copy = 0; copy < options_.copies; ++copy) {
             add_sides(laid.fronts, backs);
         }
         return true;
+    }
+
+    /// Short enough for a sentence.
+    [[nodiscard]] std::string name_of(Loaded const& loaded, CardWish const& wanted) const {
+        constexpr std::size_t most_cells = 40;
+        return report::cut(report::session_label(loaded.plan(), wanted.session), most_cells, console_.ascii);
     }
 
     /// A back for which there is no front left becomes the front of one card more.
