@@ -6,6 +6,7 @@
 #include "cards/strip.hpp"
 
 #include <algorithm>
+#include <array>
 #include <optional>
 
 namespace lengthwise::cards {
@@ -28,13 +29,18 @@ struct Trial {
 
     [[nodiscard]] std::size_t cards() const { return starts.empty() ? most_cards + 1 : starts.size(); }
     [[nodiscard]] std::size_t lines() const { return body.lines.size(); }
-    /// Lines of rows, and of headings: larger type must break neither; notes may.
-    [[nodiscard]] std::size_t firm_lines(bool headings) const {
-        auto const firm =
-            std::count_if(body.lines.begin(), body.lines.end(), [headings](BodyLine const& line) {
-                return !line.note && line.heading == headings;
-            });
-        return static_cast<std::size_t>(firm) + (headings ? head_lines : 0);
+    /// Lines that larger type must not break: of headings, of the set, and small ones below it. Notes may.
+    [[nodiscard]] std::array<std::size_t, 3> firm_lines() const {
+        std::array<std::size_t, 3> firm{head_lines, 0, 0};
+        for (auto const& line : body.lines) {
+            firm[line.heading ? 0 : line.of_set ? 1 : 2] += line.note ? 0 : 1;
+        }
+        return firm;
+    }
+    [[nodiscard]] bool breaks_more_than(Trial const& other) const {
+        auto const ours = firm_lines();
+        auto const theirs = other.firm_lines();
+        return ours[0] > theirs[0] || ours[1] > theirs[1] || ours[2] > theirs[2];
     }
 };
 
@@ -164,9 +170,9 @@ class Layout {
     }
 
     static bool as_good(Trial const& trial, Trial const& than) {
-        return trial.cards() == than.cards() && trial.firm_lines(false) <= than.firm_lines(false) &&
-               trial.firm_lines(true) <= than.firm_lines(true) && trial.body.halves == than.body.halves &&
-               trial.strip.has_value() == than.strip.has_value() && inside(trial);
+        return trial.cards() == than.cards() && !trial.breaks_more_than(than) &&
+               trial.body.halves == than.body.halves && trial.strip.has_value() == than.strip.has_value() &&
+               inside(trial);
     }
 
     /// The largest type with which no line breaks and no card is added.
