@@ -2,6 +2,7 @@
 #include "check/register.hpp"
 #include "check/rules.hpp"
 #include "cli/commands.hpp"
+#include "cli/each_file.hpp"
 #include "cli/plans.hpp"
 #include "grammar/codes.hpp"
 #include "report/findings_json.hpp"
@@ -13,7 +14,9 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <memory>
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace lengthwise::cli {
@@ -124,32 +127,38 @@ std::optional<report::Sarif> log_for(Check const& options, Console& console) {
                                         LENGTHWISE_VERSION, codes};
 }
 
+/// Into the log when its turn has come; what is logged has to live until then.
+Outcome logged(std::shared_ptr<Loaded const> const& loaded, Judged const& judged, int code,
+               report::Sarif& log) {
+    auto waived = judged.readable ? lengthwise::check::waived(loaded->plan()) : lengthwise::check::Waived{};
+    return {code, [loaded, findings = judged.findings, waived = std::move(waived), &log](Console&) {
+                log.file(findings, loaded->sources(), waived);
+                return fine;
+            }};
+}
+
 } // namespace
 
 int check(Check const& options, Files& files, Console& console) {
     auto const named = cli::named(options.files, files, console);
     auto log = log_for(options, console);
-    auto code = named.code;
-    auto first = true;
-    for (auto const& name : named.files) {
-        auto const loaded = load(name, files, console);
-        if (!loaded) {
-            code = misused;
-            continue;
+    auto const one = [&](std::string const& name, Console& own) -> Outcome {
+        auto found = load(name, files, own);
+        if (!found) {
+            return {misused};
         }
+        auto const loaded = std::make_shared<Loaded const>(std::move(*found));
         Judged const judged{*loaded};
+        auto const code = is_bad(judged.findings, options.strict) ? has_errors : fine;
         if (log) {
-            log->file(judged.findings, loaded->sources(),
-                      judged.readable ? lengthwise::check::waived(loaded->plan())
-                                      : lengthwise::check::Waived{});
-        } else if (options.format == Format::json) {
-            console.out.write(json(judged, named.several));
-        } else {
-            console.out.write((first ? "" : "\n") + text(judged, named.several, console));
+            return logged(loaded, judged, code, *log);
         }
-        first = false;
-        code = std::max(code, is_bad(judged.findings, options.strict) ? has_errors : fine);
-    }
+        auto const as_json = options.format == Format::json;
+        own.out.write(as_json ? json(judged, named.several) : text(judged, named.several, own));
+        return {code};
+    };
+    auto const between = options.format == Format::text ? "\n" : "";
+    auto const code = each_file("check", named, console, one, {.between = between});
     if (log) {
         log->finish(code != misused);
     }

@@ -16,6 +16,7 @@ class Output {
     Output& operator=(Output const&) = delete;
     virtual ~Output() = default;
     virtual void write(std::string_view text) = 0;
+    virtual void flush() {} ///< what has been kept back goes out now
 };
 
 class TextOutput final : public Output {
@@ -32,7 +33,8 @@ struct Console {
     report::Paint err_paint{};
     std::size_t width = 80;
     bool ascii = false;
-    bool typed = false; ///< standard input is a person at a terminal
+    bool typed = false;   ///< standard input is a person at a terminal
+    bool watched = false; ///< standard error is read by a person at a terminal
 
     /// Said on standard error once the result is in its place: behind "wrote FILE", and below it.
     std::string summary{};

@@ -12,10 +12,10 @@ namespace lengthwise::cli {
 class DescriptorOutput final : public Output {
   public:
     explicit DescriptorOutput(int fd) : fd_(fd) {}
-    ~DescriptorOutput() override { flush(); }
+    ~DescriptorOutput() override { DescriptorOutput::flush(); }
 
     void write(std::string_view text) override;
-    void flush();
+    void flush() override;
 
     /// 0, or the errno of the first write that went wrong; nothing is written after it.
     [[nodiscard]] int error() const { return error_; }

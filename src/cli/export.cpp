@@ -1,4 +1,5 @@
 #include "cli/commands.hpp"
+#include "cli/each_file.hpp"
 #include "cli/plans.hpp"
 #include "report/choose_swimmer.hpp"
 #include "report/plan_csv.hpp"
@@ -14,116 +15,127 @@ namespace lengthwise::cli {
 
 namespace {
 
-/// Writes plan after plan as one text.
+/// Writes plan after plan as one text. Many threads ask it for different plans; what it counts, it counts
+/// when a plan's turn has come.
 class Exporter {
   public:
-    Exporter(Export const& options, bool several, Console& console)
-        : options_(options), several_(several), console_(console),
-          sink_([&console](std::string_view text) { console.out.write(text); }) {}
+    Exporter(Export const& options, bool several) : options_(options), several_(several) {}
 
-    int plan(Loaded const& loaded) {
+    Outcome plan(Loaded const& loaded, Console& console) {
         auto const who = report::pick_swimmer(loaded.plan(), options_.wish);
-        auto const picked = report::pick_scope(loaded.plan(), options_.wish, console_.ascii);
+        auto const picked = report::pick_scope(loaded.plan(), options_.wish, console.ascii);
         if (!who.found() || !picked.found()) {
-            console_.say(who.found() ? picked.problem : who.problem);
-            return misused;
+            console.say(who.found() ? picked.problem : who.problem);
+            return {misused};
         }
         auto const own = who.index ? std::optional{tailor::swum_by(loaded.plan(), *who.index)} : std::nullopt;
         report::ExportOptions shown{.scope = picked.scope, .lane = who.lane};
         shown.swimmer = who.index ? &loaded.plan().swimmers[*who.index] : nullptr;
         shown.source = loaded.name.substr(loaded.name.rfind('/') + 1);
-        shown.ascii = console_.ascii;
+        shown.ascii = console.ascii;
         shown.file = several_ ? loaded.name : "";
-        write(own ? *own : loaded.plan(), shown);
-        first_ = false;
-        return fine;
+        auto const calendar = write(own ? *own : loaded.plan(), shown, console);
+        return {fine, [this, calendar](Console&) {
+                    add(calendar);
+                    return fine;
+                }};
     }
 
-    int errors(Loaded const& loaded) {
-        say_errors(loaded, console_);
+    [[nodiscard]] Outcome errors(Loaded const& loaded, Console& console) const {
+        say_errors(loaded, console);
         if (options_.as == ExportKind::json && several_) {
-            console_.out.write(report::plan_json_errors(loaded.name, loaded.errors.count(Severity::error)));
+            console.out.write(report::plan_json_errors(loaded.name, loaded.errors.count(Severity::error)));
         }
-        return has_errors;
+        return {has_errors};
     }
+
+    [[nodiscard]] std::string before_first() const {
+        return options_.as == ExportKind::csv   ? report::csv_head(options_.rows, several_)
+               : options_.as == ExportKind::ics ? report::ics_begin()
+                                                : "";
+    }
+    [[nodiscard]] std::string between() const { return options_.as == ExportKind::markdown ? "\n" : ""; }
 
     /// What stands behind the last plan, and how it ends.
-    int finish(int code) {
-        if (options_.as != ExportKind::ics || first_) {
+    int finish(int code, Console& console) const {
+        if (options_.as != ExportKind::ics || !any_) {
             return code;
         }
-        sink_(events_ ? report::ics_end() : "");
-        if (!events_ || undated_ > 0) {
-            console_.say(report::undated_text(undated_, sessions_, events_));
+        console.out.write(all_.events ? report::ics_end() : "");
+        if (!all_.events || all_.count.undated > 0) {
+            console.say(report::undated_text(all_.count.undated, all_.count.sessions, all_.events));
         }
-        return events_ ? code : std::max(code, has_errors);
+        return all_.events ? code : std::max(code, has_errors);
     }
 
   private:
-    void write(plan::Plan const& plan, report::ExportOptions const& shown) {
+    /// What a calendar holds; sessions without a date are in none.
+    struct Calendar {
+        report::IcsCount count{};
+        bool events = false;
+    };
+
+    [[nodiscard]] Calendar write(plan::Plan const& plan, report::ExportOptions const& shown,
+                                 Console& console) const {
+        report::TextSink const sink = [&console](std::string_view text) { console.out.write(text); };
+        Calendar calendar;
         switch (options_.as) {
         case ExportKind::json:
-            report::plan_json(plan, shown, sink_);
+            report::plan_json(plan, shown, sink);
             break;
         case ExportKind::csv:
-            if (first_) {
-                sink_(report::csv_head(options_.rows, several_));
-            }
-            report::plan_csv(plan, shown, options_.rows, sink_);
+            sink(""); // without a row there is still a head
+            report::plan_csv(plan, shown, options_.rows, sink);
             break;
         case ExportKind::ics:
-            calendar(plan, shown);
+            calendar.count = report::plan_ics(plan, shown, [&](std::string_view text) {
+                sink(text);
+                calendar.events = true;
+            });
             break;
         case ExportKind::html:
-            report::plan_html(plan, shown, sink_);
+            report::plan_html(plan, shown, sink);
             break;
         case ExportKind::markdown:
-            sink_(first_ ? "" : "\n");
-            report::plan_markdown(plan, shown, sink_);
+            report::plan_markdown(plan, shown, sink);
             break;
         }
+        return calendar;
     }
 
-    void calendar(plan::Plan const& plan, report::ExportOptions const& shown) {
-        auto const count = report::plan_ics(plan, shown, [&](std::string_view text) {
-            sink_(events_ ? "" : report::ics_begin());
-            sink_(text);
-            events_ = true;
-        });
-        sessions_ += count.sessions;
-        undated_ += count.undated;
+    void add(Calendar const& one) {
+        any_ = true;
+        all_.events = all_.events || one.events;
+        all_.count.sessions += one.count.sessions;
+        all_.count.undated += one.count.undated;
     }
 
     Export const& options_;
     bool several_;
-    Console& console_;
-    report::TextSink sink_;
-    bool first_ = true;
-    bool events_ = false;
-    std::uint64_t sessions_ = 0; ///< of all plans; those without a date are in no calendar
-    std::uint64_t undated_ = 0;
+    bool any_ = false; ///< plan that could be read
+    Calendar all_;
 };
 
 } // namespace
 
 int export_plans(Export const& options, Files& files, Console& console) {
     auto const named = cli::named(options.files, files, console);
-    auto code = named.code;
     if (options.as == ExportKind::html && named.files.size() > 1) {
         console.say("a page holds one plan; name one file");
         return misused;
     }
-    Exporter exporter{options, named.several, console};
-    for (auto const& name : named.files) {
-        auto const loaded = load(name, files, console);
+    Exporter exporter{options, named.several};
+    auto const one = [&](std::string const& name, Console& own) -> Outcome {
+        auto const loaded = load(name, files, own);
         if (!loaded) {
-            code = misused;
-        } else {
-            code = std::max(code,
-                            loaded->errors.has_errors() ? exporter.errors(*loaded) : exporter.plan(*loaded));
+            return {misused};
         }
-    }
-    return exporter.finish(code);
+        return loaded->errors.has_errors() ? exporter.errors(*loaded, own) : exporter.plan(*loaded, own);
+    };
+    auto const first = exporter.before_first();
+    auto const between = exporter.between();
+    auto const code = each_file("export", named, console, one, {.before_first = first, .between = between});
+    return exporter.finish(code, console);
 }
 
 } // namespace lengthwise::cli

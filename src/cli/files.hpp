@@ -10,7 +10,8 @@
 #include <vector>
 
 /// All that commands do with the disk. Tests put files in memory in its place
-/// (tests/support/memory_files.hpp).
+/// (tests/support/memory_files.hpp). Files may be read, and links and folders followed, by many threads
+/// at a time; standard input is read and files are written by one.
 namespace lengthwise::cli {
 
 /// May a file that is there be replaced?

@@ -117,6 +117,7 @@ Named named(std::vector<std::string> const& arguments, Files& files, Console& co
 std::optional<std::string> text_of(std::string const& name, Files& files, Console& console) {
     if (name == standard_input && console.typed) {
         console.say("reading what you type, end it with Ctrl-D");
+        console.err.flush(); // before it waits
     }
     auto read = name == standard_input ? files.read_standard_input(limits::file_bytes)
                                        : files.read(name, limits::file_bytes);

@@ -62,11 +62,11 @@ SignalsHeld::SignalsHeld() {
     for (int const signal : ends_us) {
         sigaddset(&held, signal);
     }
-    sigprocmask(SIG_BLOCK, &held, &before_);
+    pthread_sigmask(SIG_BLOCK, &held, &before_);
 }
 
 SignalsHeld::~SignalsHeld() {
-    sigprocmask(SIG_SETMASK, &before_, nullptr);
+    pthread_sigmask(SIG_SETMASK, &before_, nullptr);
 }
 
 Unfinished::Unfinished(std::string const& path) {

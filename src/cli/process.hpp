@@ -15,7 +15,8 @@ namespace lengthwise::cli {
 /// SIGPIPE keeps its meaning: who reads no further ends us quietly.
 void prepare_process();
 
-/// Blocks the signals above while it lives: they come afterwards.
+/// Blocks the signals above while it lives, in this thread and in those that it starts meanwhile: they
+/// come afterwards. Only the main thread ever takes them.
 class SignalsHeld {
   public:
     SignalsHeld();

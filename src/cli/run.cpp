@@ -90,7 +90,8 @@ class Runner {
                 .err_paint = report::Paint{colours(look.colour, around_.err_is_terminal, around_)},
                 .width = width(look, around_),
                 .ascii = look.ascii,
-                .typed = around_.in_is_terminal};
+                .typed = around_.in_is_terminal,
+                .watched = around_.err_is_terminal};
     }
 
     template <typename Command, typename Run>

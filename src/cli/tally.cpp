@@ -1,4 +1,5 @@
 #include "cli/commands.hpp"
+#include "cli/each_file.hpp"
 #include "cli/plans.hpp"
 #include "report/choose.hpp"
 #include "report/choose_swimmer.hpp"
@@ -6,8 +7,6 @@
 #include "report/tally_json.hpp"
 #include "report/tally_text.hpp"
 #include "tailor/swimmer.hpp"
-
-#include <algorithm>
 
 namespace lengthwise::cli {
 
@@ -21,7 +20,7 @@ int tally_errors(Loaded const& loaded, Tally const& options, bool several, Conso
     return has_errors;
 }
 
-int tally_plan(Loaded const& loaded, Tally const& options, bool several, bool first, Console& console) {
+int tally_plan(Loaded const& loaded, Tally const& options, bool several, Console& console) {
     auto const who = report::pick_swimmer(loaded.plan(), options.wish);
     auto const picked = report::pick_scope(loaded.plan(), options.wish, console.ascii);
     if (!who.found() || !picked.found()) {
@@ -45,7 +44,6 @@ int tally_plan(Loaded const& loaded, Tally const& options, bool several, bool fi
     if (options.format == Format::json) {
         report::tally_json(plan, shown, [&](std::string_view text) { console.out.write(text); });
     } else {
-        console.out.write(first ? "" : "\n");
         console.out.write(report::tally_text(plan, shown, console.out_paint));
     }
     say_warnings(loaded, picked.scope, console);
@@ -56,20 +54,15 @@ int tally_plan(Loaded const& loaded, Tally const& options, bool several, bool fi
 
 int tally(Tally const& options, Files& files, Console& console) {
     auto const named = cli::named(options.files, files, console);
-    auto code = named.code;
-    auto first = true;
-    for (auto const& name : named.files) {
-        auto const loaded = load(name, files, console);
+    auto const one = [&](std::string const& name, Console& own) -> Outcome {
+        auto const loaded = load(name, files, own);
         if (!loaded) {
-            code = misused;
-        } else if (loaded->errors.has_errors()) {
-            code = std::max(code, tally_errors(*loaded, options, named.several, console));
-        } else {
-            code = std::max(code, tally_plan(*loaded, options, named.several, first, console));
-            first = false;
+            return {misused};
         }
-    }
-    return code;
+        return {loaded->errors.has_errors() ? tally_errors(*loaded, options, named.several, own)
+                                            : tally_plan(*loaded, options, named.several, own)};
+    };
+    return each_file("tally", named, console, one, {.between = options.format == Format::json ? "" : "\n"});
 }
 
 } // namespace lengthwise::cli

@@ -1,4 +1,5 @@
 #include "cli/commands.hpp"
+#include "cli/each_file.hpp"
 #include "cli/plans.hpp"
 #include "grammar/write.hpp"
 #include "report/table.hpp"
@@ -7,6 +8,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <utility>
 
 namespace lengthwise::cli {
 
@@ -89,50 +91,56 @@ std::string changes_text(Loaded const& loaded, Console const& console) {
     return text;
 }
 
-int tidy_file(Loaded const& loaded, Tidy const& options, Files& files, Console& console) {
+/// Puts the tidy text in the file's place.
+int put(std::string const& name, std::string const& text, Files& files, Console& console) {
+    if (auto const refusal = files.write(name, text, Existing::replace)) {
+        console.say(fmt::format("cannot write {}: {}", report::visible(name), refusal->reason));
+        return misused;
+    }
+    console.err.write(fmt::format("wrote {}\n", report::visible(name)));
+    return fine;
+}
+
+Outcome tidy_file(Loaded const& loaded, Tidy const& options, Files& files, Console& console) {
     if (loaded.errors.has_errors()) {
         say_errors(loaded, console);
-        return has_errors;
+        return {has_errors};
     }
     auto const& root = loaded.bundle.root();
-    auto const text = grammar::write(root.tree);
+    auto text = grammar::write(root.tree);
     auto const tidy_already = text == root.source.text();
     if (!tidy_already && !means_the_same(loaded, text, files)) {
         console.say(
             fmt::format("{} stays as it is: its tidy spelling would not mean the same, a fault of this "
                         "program",
                         report::visible(loaded.name)));
-        return misused;
+        return {misused};
     }
     if (options.check) {
         console.out.write(tidy_already ? "" : changes_text(loaded, console));
-        return tidy_already ? fine : has_errors;
+        return {tidy_already ? fine : has_errors};
     }
     if (options.to_out || loaded.name == "-") {
         console.out.write(text);
-        return fine;
+        return {};
     }
     if (tidy_already) {
-        return fine;
+        return {};
     }
-    if (auto const refusal = files.write(loaded.name, text, Existing::replace)) {
-        console.say(fmt::format("cannot write {}: {}", report::visible(loaded.name), refusal->reason));
-        return misused;
-    }
-    console.err.write(fmt::format("wrote {}\n", report::visible(loaded.name)));
-    return fine;
+    return {fine, [name = loaded.name, text = std::move(text), &files](Console& own) {
+                return put(name, text, files, own);
+            }};
 }
 
 } // namespace
 
 int tidy(Tidy const& options, Files& files, Console& console) {
     auto const named = cli::named(options.files, files, console);
-    auto code = named.code;
-    for (auto const& name : named.files) {
-        auto const loaded = load(name, files, console);
-        code = std::max(code, loaded ? tidy_file(*loaded, options, files, console) : misused);
-    }
-    return code;
+    auto const one = [&](std::string const& name, Console& own) -> Outcome {
+        auto const loaded = load(name, files, own);
+        return loaded ? tidy_file(*loaded, options, files, own) : Outcome{misused};
+    };
+    return each_file("tidy", named, console, one);
 }
 
 } // namespace lengthwise::cli

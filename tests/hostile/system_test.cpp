@@ -183,3 +183,33 @@ TEST_CASE("tidy killed in the middle leaves the file whole", "[hostile][tidy]") 
         CHECK((bytes == plan || bytes == tidied));
     }
 }
+
+TEST_CASE("tidy of many files told to stop leaves each of them whole", "[hostile][tidy]") {
+    auto const plan = long_plan(2);
+    TempFolder const folder;
+    std::vector<std::string> names;
+    for (char name = 'a'; name <= 'p'; ++name) {
+        names.push_back(std::string{name} + ".swim");
+        folder.file(names.back(), plan);
+    }
+    auto const tidied = run({.arguments = {"tidy", "--stdout", "a.swim"}, .folder = folder.path()}).out;
+    for (int i = 0; i < 20; ++i) {
+        for (auto const& name : names) {
+            folder.file(name, plan);
+        }
+        auto const child = lengthwise::support::start_child([&] {
+            dup2(open("/dev/null", O_WRONLY), STDERR_FILENO);
+            execl(LENGTHWISE_BINARY, LENGTHWISE_BINARY, "tidy", folder.path().c_str(), nullptr);
+            return 127;
+        });
+        usleep(static_cast<useconds_t>(2'000 * i));
+        kill(child, SIGTERM);
+        auto const code = lengthwise::support::wait_for(child);
+        CHECK((code == 0 || code == -SIGTERM));
+        CHECK(folder.names() == names);
+        for (auto const& name : names) {
+            auto const bytes = lengthwise::support::bytes_of(folder.path(name));
+            CHECK((bytes == plan || bytes == tidied));
+        }
+    }
+}

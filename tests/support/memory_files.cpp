@@ -11,6 +11,7 @@ std::string absolute(std::string const& path) {
 
 std::variant<cli::Files::Text, cli::Files::Refusal> MemoryFiles::read(std::string const& path,
                                                                       std::uint64_t limit) {
+    std::scoped_lock const one_at_a_time{reading_};
     return disk.read(absolute(path), limit);
 }
 

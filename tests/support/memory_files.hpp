@@ -3,6 +3,7 @@
 #include "cli/files.hpp"
 #include "support/memory_reader.hpp"
 
+#include <mutex>
 #include <string>
 
 namespace lengthwise::support {
@@ -21,6 +22,9 @@ class MemoryFiles final : public cli::Files {
     std::variant<std::vector<std::string>, Refusal> expand(std::string const& path) override;
     std::optional<Refusal> write(std::string const& path, std::string_view bytes,
                                  cli::Existing existing) override;
+
+  private:
+    std::mutex reading_; ///< many threads read
 };
 
 } // namespace lengthwise::support
