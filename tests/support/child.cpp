@@ -1,5 +1,6 @@
 #include "support/child.hpp"
 
+#include <csignal>
 #include <stdexcept>
 
 #include <sys/wait.h>
@@ -7,8 +8,27 @@
 
 namespace lengthwise::support {
 
+namespace {
+
+/// The child shall end by a signal at once, wherever it comes: Catch's handlers would report a failed test.
+void take_signals_as_usual() {
+    for (int const signal : {SIGINT, SIGTERM, SIGHUP}) {
+        std::signal(signal, SIG_DFL);
+    }
+}
+
+} // namespace
+
 pid_t start_child(std::function<int()> const& work) {
+    sigset_t all{};
+    sigset_t before{};
+    sigfillset(&all);
+    sigprocmask(SIG_SETMASK, &all, &before);
     auto const child = fork();
+    if (child == 0) {
+        take_signals_as_usual();
+    }
+    sigprocmask(SIG_SETMASK, &before, nullptr);
     if (child < 0) {
         throw std::runtime_error{"no further process"};
     }
