@@ -8,6 +8,7 @@
 /// through `console` and gives the exit code.
 namespace lengthwise::cli {
 
+int new_plan(New const& options, Files& files, Console& console);
 int tally(Tally const& options, Files& files, Console& console);
 int deck(Deck const& options, Files& files, Console& console);
 int chart(Chart const& options, Files& files, Console& console);

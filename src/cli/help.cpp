@@ -1,29 +1,29 @@
 #include "cli/help.hpp"
 
+#include <fmt/core.h>
+
 #include <algorithm>
 
 namespace lengthwise::cli {
 
 namespace {
 
-constexpr std::string_view general =
-    R"(lengthwise: swim sets as on a whiteboard, sums done
+/// How the general help lays them out; a row without a command is an empty line.
+using Row = std::array<std::string_view, 2>;
+constexpr std::array rows{
+    Row{"new", "compose"}, Row{"check", "tidy"}, Row{}, Row{"tally", "deck"},
+    Row{"chart", "cards"}, Row{"export", ""},    Row{}, Row{"pace", "explain"},
+};
 
-  compose  a plan to race day
-  check    what to mend           tidy     the neat spelling
+constexpr std::string_view new_help =
+    R"(lengthwise new: a first plan to start from, plan.swim
 
-  tally    metres, lengths, reps  deck     for the pool side
-  chart    longest rep and race   cards    waterproof cards
-  export   for other programs
+  --today 2027-05-04               dated from the next Monday
 
-  pace     threshold from swims   explain  any word or rule
+  -o FILE  --force                 another name; over an old one
 
-  lengthwise tally plan.swim
-  lengthwise deck plan.swim --session Tue
-  lengthwise COMMAND --help
-
-0: fine, 1: a plan has errors, 2: not understood, or a file
-that cannot be read or written
+  lengthwise new
+  lengthwise new --today 2027-05-04 -o may.swim
 )";
 
 constexpr std::string_view tally =
@@ -225,16 +225,34 @@ constexpr std::string_view explain =
   lengthwise explain lane
 )";
 
-constexpr std::array helps{
-    Help{"tally", tally},     Help{"deck", deck},       Help{"chart", chart}, Help{"export", export_help},
-    Help{"check", check},     Help{"tidy", tidy},       Help{"pace", pace},   Help{"cards", cards},
-    Help{"compose", compose}, Help{"explain", explain},
+struct Help {
+    std::string_view command;
+    std::string_view text;
 };
+
+constexpr std::array helps{
+    Help{"new", new_help},       Help{"tally", tally},     Help{"deck", deck},       Help{"chart", chart},
+    Help{"export", export_help}, Help{"check", check},     Help{"tidy", tidy},       Help{"pace", pace},
+    Help{"cards", cards},        Help{"compose", compose}, Help{"explain", explain},
+};
+
+std::string_view gist_of(std::string_view command) {
+    auto const found = std::ranges::find(commands, command, &Command::name);
+    return found == commands.end() ? std::string_view{} : found->gist;
+}
 
 } // namespace
 
-std::string_view general_help() {
-    return general;
+std::string general_help() {
+    std::string text = "lengthwise: swim sets as on a whiteboard, sums done\n\n";
+    for (auto const& [left, right] : rows) {
+        auto line = left.empty() ? "" : fmt::format("  {:7} {:23}", left, gist_of(left));
+        line += right.empty() ? "" : fmt::format("{:8} {}", right, gist_of(right));
+        text += line.substr(0, line.find_last_not_of(' ') + 1) + '\n';
+    }
+    return text + "\n  lengthwise deck plan.swim --session Tue\n  lengthwise COMMAND --help\n\n"
+                  "0: fine, 1: a plan has errors, 2: not understood, or a file\n"
+                  "that cannot be read or written\n";
 }
 
 std::string_view help_of(std::string_view command) {

@@ -52,6 +52,25 @@ void add_format(Reader& reader, Format& format) {
                  one_of(format, {{"text", Format::text}, {"json", Format::json}}));
 }
 
+void add_today(Reader& reader, std::optional<Date>& today) {
+    reader.value("--today", "a date, 2027-05-04", [&today](std::string const& text) {
+        today = parse_date(text);
+        return today.has_value();
+    });
+}
+
+/// As it was typed: it takes no file's name but behind -o.
+struct TypedNew {
+    Words names;
+    New plan;
+};
+
+void add(Reader& reader, TypedNew& typed) {
+    reader.files(typed.names);
+    add_today(reader, typed.plan.today);
+    add_target(reader, typed.plan.target);
+}
+
 void add(Reader& reader, Tally& tally) {
     reader.files(tally.files);
     add_wish(reader, tally.wish);
@@ -68,10 +87,7 @@ void add(Reader& reader, Tally& tally) {
 void add(Reader& reader, Deck& deck) {
     reader.files(deck.files);
     add_wish(reader, deck.wish);
-    reader.value("--today", "a date, 2027-05-04", [&deck](std::string const& text) {
-        deck.today = parse_date(text);
-        return deck.today.has_value();
-    });
+    add_today(reader, deck.today);
     reader.value("--pool", "a pool's length, 25m, 25yd or \"33 1/3 m\"", [&deck](std::string const& text) {
         deck.pool = pool(text);
         return deck.pool.has_value();
@@ -245,6 +261,23 @@ Options read(std::string_view name, Words const& arguments) {
     return command;
 }
 
+Options read_new(Words const& arguments) {
+    Reader reader{"new"};
+    TypedNew typed;
+    add(reader, typed);
+    if (auto instead = reader.read(arguments)) {
+        return *instead;
+    }
+    if (!typed.names.empty()) {
+        return Misuse{fmt::format("new asks nothing; another name for the plan: -o {}",
+                                  report::visible(typed.names.front()))};
+    }
+    if (!typed.plan.target.file) {
+        typed.plan.target.file = "plan.swim";
+    }
+    return std::move(typed.plan);
+}
+
 Options read_cards(Words const& arguments) {
     auto options = read<Cards>("cards", arguments);
     auto const* const cards = std::get_if<Cards>(&options);
@@ -330,7 +363,7 @@ Options read_explain(Words const& arguments) {
 Options no_command(std::string_view word) {
     auto const shown = report::visible(word);
     for (int distance = 1; distance <= 2; ++distance) {
-        for (auto const command : commands) {
+        for (auto const& [command, gist] : commands) {
             if (edit_distance(word, command, distance) <= distance) {
                 return Misuse{fmt::format("no command \"{}\"; did you mean \"{}\"?", shown, command)};
             }
@@ -349,7 +382,7 @@ Options help(Words const& arguments) {
         auto const text = help_of(arguments[1]);
         return text.empty() ? no_command(arguments[1]) : Options{Answer{std::string{text}}};
     }
-    return Answer{std::string{general_help()}};
+    return Answer{general_help()};
 }
 
 } // namespace
@@ -362,6 +395,9 @@ Options read_options(Words const& arguments) {
     }
     if (command == "--version" || command == "-V") {
         return Answer{fmt::format("lengthwise {}\n", LENGTHWISE_VERSION)};
+    }
+    if (command == "new") {
+        return read_new(rest);
     }
     if (command == "tally") {
         return read<Tally>(command, rest);
@@ -398,6 +434,7 @@ Options read_options(Words const& arguments) {
 
 Words option_names(std::string_view command) {
     Reader reader{command};
+    TypedNew fresh;
     Tally tally;
     Deck deck;
     Chart chart;
@@ -409,7 +446,9 @@ Words option_names(std::string_view command) {
     TypedCompose compose;
     Explain explain;
     Words words;
-    if (command == "tally") {
+    if (command == "new") {
+        add(reader, fresh);
+    } else if (command == "tally") {
         add(reader, tally);
     } else if (command == "deck") {
         add(reader, deck);

@@ -125,6 +125,14 @@ struct Cards {
     Target target;
 };
 
+/// Asks nothing.
+struct New {
+    std::optional<Date> today;      ///< the week begins on the next Monday; nothing: it has no date
+    std::vector<std::string> files; ///< none: it reads no plan
+    Look look;
+    Target target; ///< plan.swim unless said
+};
+
 struct Compose {
     compose::Request request;
     bool explain = false;           ///< the ramp, and what binds it where
@@ -149,7 +157,7 @@ struct Misuse {
 };
 
 using Options =
-    std::variant<Answer, Misuse, Tally, Deck, Chart, Export, Check, Tidy, Pace, Cards, Compose, Explain>;
+    std::variant<Answer, Misuse, New, Tally, Deck, Chart, Export, Check, Tidy, Pace, Cards, Compose, Explain>;
 
 /// `arguments` are those behind the program's name.
 [[nodiscard]] Options read_options(std::vector<std::string> const& arguments);

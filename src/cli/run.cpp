@@ -62,6 +62,7 @@ class Runner {
         auto console = this->console(out_, options.look, around_.out_is_terminal);
         return tidy(options, files_, console);
     }
+    int operator()(New const& options) { return targeted(options, new_plan); }
     int operator()(Tally const& options) { return targeted(options, tally); }
     int operator()(Deck const& options) { return targeted(options, deck); }
     int operator()(Chart const& options) { return targeted(options, chart); }
