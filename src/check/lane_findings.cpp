@@ -5,7 +5,6 @@
 #include <fmt/core.h>
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <utility>
 
 namespace lengthwise::check {
@@ -25,26 +24,21 @@ void LaneFindings::error(Span span, std::string message, std::string hint, std::
 }
 
 void LaneFindings::add(Swum const& by, Entry entry) {
-    if (by.sharers != nullptr && said_of_lane(by.lane, entry.span)) {
+    auto const begin = entry.span.begin;
+    if (by.sharers != nullptr && of_lanes_.contains({begin, by.lane})) {
         return;
     }
-    auto found = std::ranges::find_if(entries_, [&](Entry const& other) {
-        return other.span == entry.span && other.message == entry.message;
-    });
-    if (found == entries_.end()) {
-        found = entries_.insert(found, std::move(entry));
+    auto const [place, is_new] = places_.try_emplace({begin, entry.message}, entries_.size());
+    if (is_new) {
+        entries_.push_back(std::move(entry));
     }
+    auto& found = entries_[place->second];
     if (by.sharers != nullptr) {
-        found->swimmers.push_back(names(*by.sharers));
+        found.swimmers.push_back(names(*by.sharers));
     } else {
-        found->lanes.push_back(by.lane);
+        found.lanes.push_back(by.lane);
+        of_lanes_.emplace(begin, by.lane);
     }
-}
-
-bool LaneFindings::said_of_lane(int lane, Span span) const {
-    return std::ranges::any_of(entries_, [&](Entry const& entry) {
-        return entry.span == span && std::ranges::find(entry.lanes, lane) != entry.lanes.end();
-    });
 }
 
 std::string LaneFindings::whose(Entry const& entry) const {

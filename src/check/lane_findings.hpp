@@ -3,7 +3,11 @@
 #include "check/swum.hpp"
 #include "grammar/diagnostic.hpp"
 
+#include <cstdint>
+#include <map>
+#include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace lengthwise::check {
@@ -35,11 +39,12 @@ class LaneFindings {
         std::vector<std::string> swimmers;
     };
     void add(Swum const& by, Entry entry);
-    [[nodiscard]] bool said_of_lane(int lane, Span span) const;
     [[nodiscard]] std::string whose(Entry const& entry) const;
 
     std::size_t all_; ///< how many lanes are judged
     std::vector<Entry> entries_;
+    std::map<std::pair<std::uint32_t, std::string>, std::size_t> places_; ///< by begin and message
+    std::set<std::pair<std::uint32_t, int>> of_lanes_;                    ///< begin and lane
 };
 
 } // namespace lengthwise::check

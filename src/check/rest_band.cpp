@@ -8,7 +8,8 @@
 #include <fmt/core.h>
 
 #include <algorithm>
-#include <vector>
+#include <set>
+#include <utility>
 
 namespace lengthwise::check {
 
@@ -70,16 +71,12 @@ class Judge {
         if (terms.said_recovery.kind != plan::Recovery::Kind::none) {
             return seen_.first_time(met);
         }
-        if (std::ranges::find(inherited_, rest) != inherited_.end()) {
-            return false;
-        }
-        inherited_.push_back(rest);
-        return true;
+        return inherited_.emplace(rest.low, rest.high).second;
     }
 
     Inquiry& inquiry_;
     SeenInSets seen_;
-    std::vector<Range<Duration>> inherited_;
+    std::set<std::pair<Duration, Duration>> inherited_;
 };
 
 void judge(Inquiry& inquiry) {

@@ -116,6 +116,7 @@ TEST_CASE("rep-step: a lap or a third") {
     CHECK(step("500", "650").empty()); // a third of 500 is 166⅔
     CHECK(step("500", "675") ==
           Found{"6: warning: 675 m after a longest rep of 500 m, the next step is 650 m"});
+    CHECK(step("600", "775").empty());
     CHECK(step("600", "800").empty()); // a third exactly
     CHECK(step("600", "825").size() == 1);
     CHECK(step("100", "150").empty()); // a lap, where a third would be stuck
@@ -153,6 +154,7 @@ TEST_CASE("week-growth: a lap a session or a tenth") {
     auto const growth = [](std::string const& setting, std::vector<std::string> const& week) {
         return found("week-growth", "before longest 500m week 2000m\n" + setting + pool + weeks({week}));
     };
+    CHECK(growth("", {"1100", "1075"}).empty());
     CHECK(growth("", {"1100", "1100"}).empty());
     CHECK(growth("", {"1100", "1125"}) ==
           Found{"3: warning: week 1 has 2225 m after at most 2000 m, the next step is 2200 m"});
@@ -178,6 +180,7 @@ TEST_CASE("week-growth: over the highest week so far") {
 
 TEST_CASE("sessions: two a week, but not in the race's own") {
     CHECK(found("sessions", pool + weeks({{"100", "100"}, {"100", "100"}})).empty());
+    CHECK(found("sessions", pool + weeks({{"100", "100", "100"}})).empty());
     CHECK(found("sessions", pool + weeks({{"100", "100"}, {"100"}})) ==
           Found{"9: warning: week 2 has 1 session, at least 2 are asked for"});
     CHECK(found("sessions", pool + "week 1 from 2027-05-03\n") ==
@@ -196,6 +199,7 @@ TEST_CASE("session-floor: the race and a third, once before the taper") {
         return found("session-floor",
                      race_in_week(static_cast<int>(all.size())) + setting + pool + weeks(all));
     };
+    CHECK(floor("", {{"1025"}, {"100"}}).empty());
     CHECK(floor("", {{"1000"}, {"100"}}).empty());
     CHECK(floor("", {{"975"}, {"100"}}) ==
           Found{"1: warning: the longest session before the last week is 975 m, this race wants 1000 m"});
@@ -224,6 +228,7 @@ TEST_CASE("taper: the last week before the race is at most 60 % of the highest")
     auto const taper = [](std::string const& setting, std::string const& last) {
         return found("taper", race_in_week(3) + setting + pool + weeks({{"1000"}, {"500"}, {last}}));
     };
+    CHECK(taper("", "575").empty());
     CHECK(taper("", "600").empty());
     CHECK(taper("", "625") ==
           Found{"11: warning: 625 m in the last week before the race, 60 % of 1000 m is 600 m"});
