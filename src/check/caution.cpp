@@ -141,7 +141,7 @@ void judge(Inquiry& inquiry) {
     for (auto const& session : inquiry.plan.sessions) {
         if (!inquiry.waived(session)) {
             judge.look_at(session);
-            walk.through(session, [&](Met const& met) { judge.look_at(met.item); });
+            walk.once(session, {}, [&](Met const& met) { judge.look_at(met.item); });
         }
     }
 }

@@ -2,6 +2,7 @@
 
 #include "calc/totals.hpp"
 #include "check/lapping.hpp"
+#include "check/words.hpp"
 #include "plan/plan.hpp"
 
 #include <fmt/core.h>
@@ -25,17 +26,6 @@ calc::LaneSet lanes_of(plan::Item const& item) {
     return lanes;
 }
 
-/// "lane 2", "lanes 2, 3 and 5".
-std::string listed(calc::LaneSet const& lanes) {
-    auto const numbers = calc::numbers(lanes);
-    std::string text = numbers.size() == 1 ? "lane " : "lanes ";
-    for (std::size_t i = 0; i < numbers.size(); ++i) {
-        text += i == 0 ? "" : i + 1 == numbers.size() ? " and " : ", ";
-        text += std::to_string(numbers[i]);
-    }
-    return text;
-}
-
 void judge_missing(Inquiry& inquiry, Block const& block, calc::LaneSet const& session_lanes) {
     auto missing = session_lanes;
     for (auto const* line : block) {
@@ -43,7 +33,7 @@ void judge_missing(Inquiry& inquiry, Block const& block, calc::LaneSet const& se
     }
     if (missing.any()) {
         inquiry.warn(block.front()->span,
-                     fmt::format("{} of this session {} no line here", listed(missing),
+                     fmt::format("{} of this session {} no line here", lanes_named(calc::numbers(missing)),
                                  missing.count() == 1 ? "has" : "have"),
                      "lines of several lanes, one under the other, stand for each other: give each lane one");
     }
@@ -55,9 +45,10 @@ void judge_twice(Inquiry& inquiry, Block const& block) {
         for (std::size_t k = 0; k < i; ++k) {
             auto const both = lanes_of(*block[k]) & lanes_of(*block[i]);
             if (both.any() && block[k]->optional == block[i]->optional) {
-                inquiry.note(block[i]->span,
-                             fmt::format("{} has two lines here and swims both", listed(both)), "",
-                             {{block[k]->span, "the first"}});
+                inquiry.note(
+                    block[i]->span,
+                    fmt::format("{} has two lines here and swims both", lanes_named(calc::numbers(both))), "",
+                    {{block[k]->span, "the first"}});
                 break;
             }
         }
@@ -93,7 +84,7 @@ void judge_swimmers(Inquiry& inquiry, calc::LaneSet const& named) {
     for (auto const& swimmer : inquiry.plan.swimmers) {
         if (swimmer.lane && !named.test(*swimmer.lane)) {
             inquiry.warn(swimmer.span, fmt::format("no session has a line for lane {}", *swimmer.lane),
-                         named.any() ? fmt::format("the sessions name {}", listed(named))
+                         named.any() ? fmt::format("the sessions name {}", lanes_named(calc::numbers(named)))
                                      : std::string{"a line for a lane begins with: lane 1:"});
         }
     }

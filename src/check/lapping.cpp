@@ -48,23 +48,29 @@ class Lapping {
         for (plan::Index i = 0; i < plan_.sessions.size() && !lanes_.empty(); ++i) {
             auto const& session = plan_.sessions[i];
             if (plan_.pool_of(session).has_length() && !inquiry_.waived(session)) {
-                walk.through(session, [&](Met const& met) { look(met, i); });
+                for (int const lane : lanes_) {
+                    judge(walk, i, lane);
+                }
             }
         }
     }
 
   private:
-    void look(Met const& met, plan::Index session) {
+    void judge(Walk& walk, plan::Index index, int lane) {
+        auto const& session = plan_.sessions[index];
+        Walk::View const view{reinterpret_cast<std::intptr_t>(&inquiry_.clock().pacing(index, lane)),
+                              (std::int64_t{session.pool} << 8) + lane};
+        auto const swum = [lane](plan::Item const& line) { return line.swum_by(lane); };
+        walk.once(session, view, swum, [&](Met const& met) { look(met, index, lane); });
+    }
+
+    void look(Met const& met, plan::Index session, int lane) {
         if (!met.item.is_leaf() || said_.contains(met.item.span.begin)) {
             return;
         }
-        for (int const lane : lanes_) {
-            auto const lapped = met.line.swum_by(lane) ? in_lane(met.item, session, lane) : std::nullopt;
-            if (lapped) {
-                said_.insert(met.item.span.begin);
-                say(met, *lapped);
-                return;
-            }
+        if (auto const lapped = in_lane(met.item, session, lane)) {
+            said_.insert(met.item.span.begin);
+            say(met, *lapped);
         }
     }
 

@@ -1,6 +1,6 @@
+#include "check/pool_items.hpp"
 #include "check/rules.hpp"
 #include "check/seen.hpp"
-#include "check/walk.hpp"
 #include "check/words.hpp"
 
 #include "calc/reps.hpp"
@@ -34,31 +34,21 @@ std::optional<Distance> unshared(plan::Plan const& plan, plan::Item const& item,
 }
 
 void judge(Inquiry& inquiry) {
-    Walk walk{inquiry.plan};
     SeenInSets seen;
-    for (auto const& session : inquiry.plan.sessions) {
-        auto const& pool = inquiry.plan.pool_of(session);
-        if (!pool.has_length() || inquiry.waived(session)) {
-            continue;
+    each_pool_item(inquiry, [&](Met const& met, Pool const& pool) {
+        auto const amount = unshared(inquiry.plan, met.item, pool);
+        if (!amount || !seen.first_time(met)) {
+            return;
         }
-        walk.through(session, [&](Met const& met) {
-            if (!met.item.is_leaf() || met.item.is_timed()) {
-                return;
-            }
-            auto const amount = unshared(inquiry.plan, met.item, pool);
-            if (!amount || !seen.first_time(met)) {
-                return;
-            }
-            auto const lengths = Distance::ceiling(*amount, pool.length);
-            inquiry.note(
-                place(met.item),
-                fmt::format("medley over {} leaves open who is swum where, it takes four or a multiple",
-                            counted(lengths, "length")),
-                fmt::format("try: {}, or a split: as 25 fly / 25 back",
-                            either(lengths / strokes * strokes, (lengths / strokes + 1) * strokes, pool)),
-                used(met));
-        });
-    }
+        auto const lengths = Distance::ceiling(*amount, pool.length);
+        inquiry.note(
+            place(met.item),
+            fmt::format("medley over {} leaves open which stroke is swum where, it takes four or a multiple",
+                        counted(lengths, "length")),
+            fmt::format("try: {}, or a split: as 25 fly / 25 back",
+                        either(lengths / strokes * strokes, (lengths / strokes + 1) * strokes, pool)),
+            used(met));
+    });
 }
 
 } // namespace

@@ -85,7 +85,7 @@ std::optional<Nearest> nearest(Plan const& plan, int lane) {
         if (!before_race(plan, session)) {
             continue;
         }
-        walk.through(session, [&](Met const& met) {
+        walk.once(session, {}, [&](Met const& met) {
             if (!met.item.is_leaf() || met.item.is_timed() || !met.line.swum_by(lane)) {
                 return;
             }

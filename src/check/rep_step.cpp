@@ -8,16 +8,11 @@
 
 #include <fmt/core.h>
 
-#include <algorithm>
 #include <optional>
 
 namespace lengthwise::check {
 
 namespace {
-
-std::int64_t percent_needed(Distance from, Distance to) {
-    return ((to - from).units() * 100 + from.units() - 1) / from.units();
-}
 
 void judge_week(Inquiry& inquiry, LaneFindings& findings, Swum const& swum, SwumWeek const& week,
                 Distance longest) {
@@ -41,7 +36,7 @@ void judge_week(Inquiry& inquiry, LaneFindings& findings, Swum const& swum, Swum
                   fmt::format("{} after a longest rep of {}, the next step is {}", said(rep.distance, pool),
                               said(longest, pool), said(top, pool)),
                   fmt::format("a week with {} between them, or: limit rep-step {}%", said(top, pool),
-                              percent_needed(longest, rep.distance)));
+                              percent_more(longest, rep.distance)));
 }
 
 void judge(Inquiry& inquiry) {
@@ -50,13 +45,12 @@ void judge(Inquiry& inquiry) {
     }
     LaneFindings findings{lanes_to_judge(inquiry.plan).size()};
     each_swum(inquiry.plan, inquiry.sums, [&](Swum const& swum) {
-        auto longest = swum.plan.before ? swum.plan.before->longest : Distance{};
-        for (auto const& week : swum.weeks) {
-            if (!longest.zero()) {
+        each_growth(
+            swum, swum.plan.before ? swum.plan.before->longest : Distance{},
+            [&](SwumWeek const& week) { return week.sums.swum(swum.lane).longest; },
+            [&](SwumWeek const& week, Distance longest) {
                 judge_week(inquiry, findings, swum, week, longest);
-            }
-            longest = std::max(longest, week.sums.swum(swum.lane).longest);
-        }
+            });
     });
     findings.hand_in(inquiry);
 }

@@ -89,7 +89,8 @@ void judge(Inquiry& inquiry) {
         auto const limit = inquiry.limit(session);
         auto const band =
             limit ? Range<Duration>{Duration::ms(limit->low), Duration::ms(limit->high)} : usual;
-        walk.through(session, [&](Met const& met) { judge.look_at(met, band); });
+        walk.once(session, {band.low.ms(), band.high.ms()},
+                  [&](Met const& met) { judge.look_at(met, band); });
     }
 }
 

@@ -71,8 +71,8 @@ std::optional<Range<Duration>> rest_behind(Plan const& plan, Item const& item) {
 /// The pauses between two neighbouring reps, and the rest that they replace.
 class Gap {
   public:
-    void swim(Plan const& plan, Item const& item) {
-        rest_ = rest_behind(plan, item);
+    void swim(Item const& item) {
+        swum_ = &item;
         pauses_ = {};
         first_ = nullptr;
     }
@@ -81,16 +81,18 @@ class Gap {
         first_ = first_ == nullptr ? &item : first_;
     }
     void judge(Inquiry& inquiry) const {
-        if (first_ != nullptr && rest_ && pauses_ < rest_->low && !pauses_.zero()) {
+        auto const rest =
+            first_ != nullptr && swum_ != nullptr ? rest_behind(inquiry.plan, *swum_) : std::nullopt;
+        if (rest && pauses_ < rest->low && !pauses_.zero()) {
             inquiry.note(first_->span,
                          fmt::format("a pause of {} in the place of {} rest", spell::spaced(pauses_),
-                                     spell::spaced(*rest_)),
+                                     spell::spaced(*rest)),
                          "a pause takes the place of the rest before it");
         }
     }
 
   private:
-    std::optional<Range<Duration>> rest_;
+    Item const* swum_ = nullptr;
     Duration pauses_;
     Item const* first_ = nullptr;
 };
@@ -103,7 +105,7 @@ void short_pauses(Inquiry& inquiry, plan::Session const& session) {
                 gap.pause(item);
             } else if (item.is_swum() && !item.optional) {
                 gap.judge(inquiry);
-                gap.swim(inquiry.plan, item);
+                gap.swim(item);
             }
         }
     }
@@ -118,7 +120,7 @@ void rests(Inquiry& inquiry) {
         if (inquiry.waived(session)) {
             continue;
         }
-        walk.through(session, [&](Met const& met) {
+        walk.once(session, {}, [&](Met const& met) {
             if (met.item.is_swum() && seen.first_time(met)) {
                 unrested(inquiry, met);
             }

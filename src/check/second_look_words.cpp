@@ -12,6 +12,7 @@
 #include <optional>
 #include <set>
 #include <string_view>
+#include <unordered_map>
 #include <utility>
 
 namespace lengthwise::check::second_look_at {
@@ -231,9 +232,68 @@ void hold(Inquiry& inquiry, Met const& met) {
 
 // --- headings ------------------------------------------------------------------------
 
-void heading(Inquiry& inquiry, plan::Section const& section, bool drilled) {
+/// Is anything below swum as a drill? What several places share is looked into once.
+class Drilled {
+  public:
+    explicit Drilled(Plan const& plan) : plan_(plan) {}
+
+    bool section(plan::Section const& section) { return any(section.body, false); }
+
+  private:
+    bool any(plan::Index body, bool single) {
+        if (single) {
+            return item(plan_.items[body]);
+        }
+        auto found = false;
+        for (auto const& inner : plan::items_from(plan_, body)) {
+            found = found || item(inner);
+        }
+        return found;
+    }
+
+    bool item(Item const& item) {
+        if (!item.is_swum()) {
+            return false;
+        }
+        if (item.is_leaf()) {
+            return leaf(item);
+        }
+        auto found = known(item.body, item.kind == Item::Kind::use);
+        auto const selections = plan_.terms[item.terms].selections;
+        for (auto i = selections.first; i < selections.end() && !found; ++i) {
+            auto const body = plan_.selections[i].body;
+            found = body != plan::no_index && known(body, item.kind == Item::Kind::use);
+        }
+        return found;
+    }
+
+    bool known(plan::Index body, bool single) {
+        if (auto const found = bodies_.find(body); found != bodies_.end()) {
+            return found->second;
+        }
+        auto const found = any(body, single);
+        bodies_.emplace(body, found);
+        return found;
+    }
+
+    bool leaf(Item const& leaf) {
+        auto found = false;
+        calc::each_rep(plan_, leaf, [&](std::int64_t, plan::Terms const& terms, std::int64_t) {
+            found = found || (terms.parts.empty() && terms.manner.mode == Mode::drill);
+            for (auto i = terms.parts.first; i < terms.parts.end(); ++i) {
+                found = found || plan_.parts[i].manner.mode == Mode::drill;
+            }
+        });
+        return found;
+    }
+
+    Plan const& plan_;
+    std::unordered_map<plan::Index, bool> bodies_;
+};
+
+void heading(Inquiry& inquiry, plan::Section const& section, Drilled& drilled) {
     if (section.kind == SectionKind::drill && !inquiry.plan.heading_of(section).name.empty() &&
-        section.body != plan::no_index && !drilled) {
+        section.body != plan::no_index && !drilled.section(section)) {
         inquiry.note(section.span,
                      fmt::format("\"{}\" names the section, no line below it is swum as a drill",
                                  inquiry.plan.heading_of(section).name),
@@ -248,18 +308,6 @@ void heading(Inquiry& inquiry, plan::Section const& section, bool drilled) {
             say_hold(inquiry, section.span);
         }
     }
-}
-
-/// Is any rep of the item a drill?
-bool drills(Plan const& plan, Item const& leaf) {
-    auto found = false;
-    calc::each_rep(plan, leaf, [&](std::int64_t, plan::Terms const& terms, std::int64_t) {
-        found = found || (terms.parts.empty() && terms.manner.mode == Mode::drill);
-        for (auto i = terms.parts.first; i < terms.parts.end(); ++i) {
-            found = found || plan.parts[i].manner.mode == Mode::drill;
-        }
-    });
-    return found;
 }
 
 void look_at(Inquiry& inquiry, Met const& met, SeenInSets& seen) {
@@ -282,21 +330,14 @@ void look_at(Inquiry& inquiry, Met const& met, SeenInSets& seen) {
 void words(Inquiry& inquiry) {
     Walk walk{inquiry.plan};
     SeenInSets seen;
+    Drilled drilled{inquiry.plan};
     for (auto const& session : inquiry.plan.sessions) {
         if (inquiry.waived(session)) {
             continue;
         }
-        std::set<plan::Section const*> drilled;
-        walk.through(session, [&](Met const& met) {
-            look_at(inquiry, met, seen);
-            if (met.section.kind == SectionKind::drill && met.item.is_leaf() &&
-                drills(inquiry.plan, met.item)) {
-                drilled.insert(&met.section);
-            }
-        });
+        walk.once(session, {}, [&](Met const& met) { look_at(inquiry, met, seen); });
         for (auto i = session.sections.first; i < session.sections.end(); ++i) {
-            auto const& section = inquiry.plan.sections[i];
-            heading(inquiry, section, drilled.contains(&section));
+            heading(inquiry, inquiry.plan.sections[i], drilled);
         }
     }
 }

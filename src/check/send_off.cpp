@@ -11,6 +11,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <unordered_map>
@@ -167,7 +168,9 @@ class Judge {
         auto const swum = [&](plan::Item const& line) {
             return std::ranges::any_of(lanes, [&](int lane) { return line.swum_by(lane); });
         };
-        walk_.through(session, swum, [&](Met const& met) {
+        Walk::View const view{reinterpret_cast<std::intptr_t>(&inquiry_.clock().pacing(index, lanes.front())),
+                              breath_.ms()};
+        walk_.once(session, view, swum, [&](Met const& met) {
             if (!met.item.is_swum() ||
                 inquiry_.plan.terms[met.item.terms].recovery.kind != plan::Recovery::Kind::on) {
                 return;

@@ -1,4 +1,5 @@
 #include "check/rules.hpp"
+#include "check/words.hpp"
 
 #include "plan/plan.hpp"
 
@@ -6,6 +7,8 @@
 
 #include <algorithm>
 #include <array>
+#include <string>
+#include <vector>
 
 namespace lengthwise::check {
 
@@ -19,29 +22,19 @@ bool has(plan::Plan const& plan, plan::Session const& session, SectionKind kind)
                        [kind](plan::Section const& section) { return section.kind == kind; });
 }
 
-/// "warm-up", "warm-up or cool-down", "warm-up, main or cool-down".
-std::string joined(std::vector<std::string_view> const& words) {
-    std::string text;
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        text += i == 0 ? "" : i + 1 == words.size() ? " or " : ", ";
-        text += words[i];
-    }
-    return text;
-}
-
 void judge(Inquiry& inquiry) {
     for (auto const& session : inquiry.plan.sessions) {
         if (inquiry.waived(session)) {
             continue;
         }
-        std::vector<std::string_view> missing;
+        std::vector<std::string> missing;
         for (auto const kind : asked) {
             if (!has(inquiry.plan, session, kind)) {
-                missing.push_back(spelling(word_of(kind)));
+                missing.emplace_back(spelling(word_of(kind)));
             }
         }
         if (!missing.empty()) {
-            inquiry.warn(session.span, fmt::format("this session has no {}", joined(missing)));
+            inquiry.warn(session.span, fmt::format("this session has no {}", listed(missing, "or")));
         }
     }
 }

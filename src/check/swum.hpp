@@ -4,6 +4,7 @@
 #include "check/progress.hpp"
 #include "plan/plan.hpp"
 
+#include <algorithm>
 #include <cstdint>
 #include <functional>
 #include <string>
@@ -35,6 +36,18 @@ struct Swum {
     int lane = 0;
     Sharers const* sharers = nullptr; ///< nothing: all of the lane
 };
+
+/// Each week beside the highest figure of all before it, from the first on that has one before it.
+template <typename Figure, typename Visit>
+void each_growth(Swum const& swum, Distance before, Figure figure, Visit visit) {
+    auto highest = before;
+    for (auto const& week : swum.weeks) {
+        if (!highest.zero()) {
+            visit(week, highest);
+        }
+        highest = std::max(highest, figure(week));
+    }
+}
 
 /// The longest rep before race day; 0: none counts.
 [[nodiscard]] Distance longest_before_race(Swum const& swum);

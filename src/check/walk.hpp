@@ -4,6 +4,8 @@
 
 #include <cstdint>
 #include <optional>
+#include <set>
+#include <utility>
 #include <vector>
 
 namespace lengthwise::check {
@@ -19,7 +21,8 @@ struct Met {
 
 /// Goes through a session's items, groups, sets and rounds in the order they are
 /// written. What several places share is met once a session, so a walk costs no more
-/// than the plan's size.
+/// than the plan's size. A rule that would find the same in every session goes through
+/// what sessions share only once: a long set that is used in each of them is not read anew.
 class Walk {
   public:
     explicit Walk(plan::Plan const& plan) : plan_(plan) {}
@@ -34,6 +37,29 @@ class Walk {
     template <typename Takes, typename Visit>
     void through(plan::Session const& session, Takes takes, Visit&& visit) {
         ++turn_;
+        view_.reset();
+        go(session, takes, visit);
+    }
+
+    /// All that a rule's finding depends on beside the item itself, as figures of its own choice.
+    using View = std::pair<std::int64_t, std::int64_t>;
+
+    /// Sets are gone into once for all sessions that are seen in the same view.
+    template <typename Visit>
+    void once(plan::Session const& session, View view, Visit&& visit) {
+        once(
+            session, view, [](plan::Item const&) { return true; }, visit);
+    }
+
+    template <typename Takes, typename Visit>
+    void once(plan::Session const& session, View view, Takes takes, Visit&& visit) {
+        view_ = view;
+        go(session, takes, visit);
+    }
+
+  private:
+    template <typename Takes, typename Visit>
+    void go(plan::Session const& session, Takes& takes, Visit& visit) {
         for (auto i = session.sections.first; i < session.sections.end(); ++i) {
             auto const& section = plan_.sections[i];
             for (auto const& line : plan::items_from(plan_, section.body)) {
@@ -44,7 +70,6 @@ class Walk {
         }
     }
 
-  private:
     template <typename Visit>
     void meet(Met const& met, Visit& visit) {
         visit(met);
@@ -79,6 +104,9 @@ class Walk {
     }
 
     bool first_time(plan::Index body) {
+        if (view_) {
+            return seen_.emplace(*view_, body).second;
+        }
         if (turns_.empty()) {
             turns_.resize(plan_.items.size());
         }
@@ -90,6 +118,8 @@ class Walk {
     plan::Plan const& plan_;
     std::vector<std::uint32_t> turns_; ///< by body: the turn that met it last
     std::uint32_t turn_ = 0;
+    std::optional<View> view_;                    ///< nothing: once a session
+    std::set<std::pair<View, plan::Index>> seen_; ///< bodies gone into, by view
 };
 
 } // namespace lengthwise::check

@@ -7,8 +7,6 @@
 
 #include <fmt/core.h>
 
-#include <algorithm>
-
 namespace lengthwise::check {
 
 namespace {
@@ -26,11 +24,11 @@ void judge_week(Inquiry& inquiry, LaneFindings& findings, Swum const& swum, Swum
     if (volume <= top) {
         return;
     }
-    auto const percent = ((volume - highest).units() * 100 + highest.units() - 1) / highest.units();
-    findings.warn(swum, week.week->span,
-                  fmt::format("{} has {} after at most {}, the next step is {}", week_words(*week.week),
-                              said(volume, pool), said(highest, pool), said(top, pool)),
-                  fmt::format("coach's choice, not proven: limit week-growth {}%", percent));
+    findings.warn(
+        swum, week.week->span,
+        fmt::format("{} has {} after at most {}, the next step is {}", week_words(*week.week),
+                    said(volume, pool), said(highest, pool), said(top, pool)),
+        fmt::format("coach's choice, not proven: limit week-growth {}%", percent_more(highest, volume)));
 }
 
 void judge(Inquiry& inquiry) {
@@ -40,13 +38,12 @@ void judge(Inquiry& inquiry) {
     LaneFindings findings{lanes_to_judge(inquiry.plan).size()};
     each_lane(inquiry.plan, inquiry.sums, [&](Swum const& swum) {
         auto const& before = swum.plan.before;
-        auto highest = before ? before->week.value_or(Distance{}) : Distance{};
-        for (auto const& week : swum.weeks) {
-            if (!highest.zero()) {
+        each_growth(
+            swum, before ? before->week.value_or(Distance{}) : Distance{},
+            [&](SwumWeek const& week) { return week.sums.swum(swum.lane).distance; },
+            [&](SwumWeek const& week, Distance highest) {
                 judge_week(inquiry, findings, swum, week, highest);
-            }
-            highest = std::max(highest, week.sums.swum(swum.lane).distance);
-        }
+            });
     });
     findings.hand_in(inquiry);
 }

@@ -1,6 +1,6 @@
+#include "check/pool_items.hpp"
 #include "check/rules.hpp"
 #include "check/seen.hpp"
-#include "check/walk.hpp"
 #include "check/words.hpp"
 
 #include <fmt/core.h>
@@ -31,28 +31,18 @@ std::optional<Amount> between_walls(plan::Plan const& plan, plan::Item const& it
 }
 
 void judge(Inquiry& inquiry) {
-    Walk walk{inquiry.plan};
     SeenInSets seen;
-    for (auto const& session : inquiry.plan.sessions) {
-        auto const& pool = inquiry.plan.pool_of(session);
-        if (!pool.has_length() || inquiry.waived(session)) {
-            continue;
+    each_pool_item(inquiry, [&](Met const& met, Pool const& pool) {
+        auto const amount = between_walls(inquiry.plan, met.item, pool);
+        if (!amount || !seen.first_time(met)) {
+            return;
         }
-        walk.through(session, [&](Met const& met) {
-            if (!met.item.is_leaf() || met.item.is_timed()) {
-                return;
-            }
-            auto const amount = between_walls(inquiry.plan, met.item, pool);
-            if (!amount || !seen.first_time(met)) {
-                return;
-            }
-            auto const low = Distance::whole(amount->distance, pool.length);
-            inquiry.warn(place(met.item),
-                         fmt::format("{} is not a whole number of {} lengths",
-                                     said(amount->distance, amount->unit, pool), said(pool.length, pool)),
-                         fmt::format("try: {}", either(low, low + 1, pool)), used(met));
-        });
-    }
+        auto const low = Distance::whole(amount->distance, pool.length);
+        inquiry.warn(place(met.item),
+                     fmt::format("{} is not a whole number of {} lengths",
+                                 said(amount->distance, amount->unit, pool), said(pool.length, pool)),
+                     fmt::format("try: {}", either(low, low + 1, pool)), used(met));
+    });
 }
 
 } // namespace

@@ -48,13 +48,25 @@ std::string counted(std::int64_t n, std::string_view singular) {
     return fmt::format("{} {}{}", n, singular, n == 1 ? "" : "s");
 }
 
-std::string lanes_named(std::vector<int> const& lanes) {
-    std::string text = lanes.size() == 1 ? "lane " : "lanes ";
-    for (std::size_t i = 0; i < lanes.size(); ++i) {
-        text += i == 0 ? "" : i + 1 == lanes.size() ? " and " : ", ";
-        text += std::to_string(lanes[i]);
+std::string listed(std::vector<std::string> const& words, std::string_view last) {
+    std::string text;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        text += i == 0 ? "" : i + 1 == words.size() ? fmt::format(" {} ", last) : ", ";
+        text += words[i];
     }
     return text;
+}
+
+std::int64_t percent_more(Distance from, Distance to) {
+    return Distance::ceiling(100 * (to - from), from);
+}
+
+std::string lanes_named(std::vector<int> const& lanes) {
+    std::vector<std::string> numbers;
+    for (int const lane : lanes) {
+        numbers.push_back(std::to_string(lane));
+    }
+    return (lanes.size() == 1 ? "lane " : "lanes ") + listed(numbers, "and");
 }
 
 std::string minutes(Band<Duration> const& band) {

@@ -26,6 +26,12 @@ namespace lengthwise::check {
 /// "1 length", "5 lengths".
 [[nodiscard]] std::string counted(std::int64_t n, std::string_view singular);
 
+/// "a", "a or b", "a, b or c", with "or" as `last`.
+[[nodiscard]] std::string listed(std::vector<std::string> const& words, std::string_view last);
+
+/// How many percent more, rounded up: what a limit would have to say to let it pass.
+[[nodiscard]] std::int64_t percent_more(Distance from, Distance to);
+
 /// "lane 2", "lanes 2, 3 and 5".
 [[nodiscard]] std::string lanes_named(std::vector<int> const& lanes);
 

@@ -20,8 +20,8 @@ TEST_CASE("medley: four lengths or a multiple") {
     CHECK(medley("25m", "100 medley\n200 medley\n").empty());
     CHECK(medley("25m", "75 medley\n").size() == 1);
     CHECK(medley("25m", "125 medley\n").size() == 1);
-    CHECK(medley("25m", "4 x 50 medley\n") ==
-          Found{"4: note: medley over 2 lengths leaves open who is swum where, it takes four or a multiple"});
+    CHECK(medley("25m", "4 x 50 medley\n") == Found{"4: note: medley over 2 lengths leaves open which stroke "
+                                                    "is swum where, it takes four or a multiple"});
     CHECK(medley("50m", "100 medley\n").size() == 1);
     CHECK(medley("50m", "200 medley\n").empty());
 }
