@@ -85,10 +85,9 @@ Rule const session_floor{
     .measures = "one session is long enough for the race",
     .limit = "the race and a third",
     .meaning =
-        "Once before the taper a session is longer than the race by a third of it, and by three laps at "
-        "least, there and back: the race rep with room to warm up and cool down. Where limit race-rep asks "
-        "for less "
-        "than the race, so does this. Judged for each lane, and for each swimmer's share.",
+        "Once before the taper a session is longer than the race by a third of it, and by at least three "
+        "laps (there and back): the race rep with room to warm up and cool down. Where limit race-rep "
+        "asks for less than the race, so does this. Judged for each lane, and for each swimmer's share.",
     .why = "the race rep needs a session around it.",
     .source = practice,
     .good = "1000 m in a session, for a race of 750 m",

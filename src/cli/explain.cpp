@@ -28,7 +28,13 @@ std::string examples(check::Rule const& rule) {
         return {};
     }
     report::Table table{{{.figures = false}, {.figures = false}}};
+    auto const long_one = (std::string{rule.good} + std::string{rule.bad}).find('\n') != std::string::npos;
+    auto first = true;
     for (auto const& [lines, verdict] : {std::pair{rule.good, "meets it"}, std::pair{rule.bad, "does not"}}) {
+        if (long_one && !first) {
+            table.row({{}, {}}); // else it could not be seen where the one ends
+        }
+        first = false;
         for (auto rest = lines; !rest.empty();) {
             auto const end = std::min(rest.find('\n'), rest.size());
             auto const last = end == rest.size();
