@@ -57,15 +57,26 @@ std::optional<Options> Reader::read(std::vector<std::string> arguments) {
     return std::nullopt;
 }
 
-std::vector<std::string> Reader::names() const {
-    std::vector<std::string> names;
+std::vector<KnownOption> Reader::known() const {
+    std::vector<KnownOption> known;
     for (auto const* option : app_.get_options()) {
+        auto& one = known.emplace_back();
         for (auto const& name : option->get_lnames()) {
-            names.push_back("--" + name);
+            one.names.push_back("--" + name);
         }
         for (auto const& name : option->get_snames()) {
-            names.push_back("-" + name);
+            one.names.push_back("-" + name);
         }
+        auto const value = std::ranges::find(values_, option, &Value::option);
+        one.wants = value == values_.end() ? "" : value->wants;
+    }
+    return known;
+}
+
+std::vector<std::string> Reader::names() const {
+    std::vector<std::string> names;
+    for (auto const& option : known()) {
+        names.insert(names.end(), option.names.begin(), option.names.end());
     }
     return names;
 }

@@ -32,8 +32,8 @@ class Reader {
     /// Nothing: all is read. Else what to say instead of running.
     std::optional<Options> read(std::vector<std::string> arguments);
 
-    /// The options it knows, as they are typed.
-    [[nodiscard]] std::vector<std::string> names() const;
+    /// The options it knows.
+    [[nodiscard]] std::vector<KnownOption> known() const;
 
   private:
     struct Value {
@@ -43,6 +43,7 @@ class Reader {
     };
 
     std::optional<Options> take_files();
+    [[nodiscard]] std::vector<std::string> names() const;
     [[nodiscard]] Misuse missing(std::string_view message) const;
     [[nodiscard]] Misuse unknown(std::string const& option) const;
 

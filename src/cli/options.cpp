@@ -363,7 +363,7 @@ Options read_explain(Words const& arguments) {
 Options no_command(std::string_view word) {
     auto const shown = report::visible(word);
     for (int distance = 1; distance <= 2; ++distance) {
-        for (auto const& [command, gist] : commands) {
+        for (auto const& [command, gist, takes] : commands) {
             if (edit_distance(word, command, distance) <= distance) {
                 return Misuse{fmt::format("no command \"{}\"; did you mean \"{}\"?", shown, command)};
             }
@@ -432,7 +432,7 @@ Options read_options(Words const& arguments) {
     return no_command(command);
 }
 
-Words option_names(std::string_view command) {
+std::vector<KnownOption> known_options(std::string_view command) {
     Reader reader{command};
     TypedNew fresh;
     Tally tally;
@@ -469,7 +469,15 @@ Words option_names(std::string_view command) {
     } else {
         add(reader, words, explain);
     }
-    return reader.names();
+    return reader.known();
+}
+
+Words option_names(std::string_view command) {
+    Words names;
+    for (auto const& option : known_options(command)) {
+        names.insert(names.end(), option.names.begin(), option.names.end());
+    }
+    return names;
 }
 
 } // namespace lengthwise::cli

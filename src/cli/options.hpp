@@ -162,7 +162,15 @@ using Options =
 /// `arguments` are those behind the program's name.
 [[nodiscard]] Options read_options(std::vector<std::string> const& arguments);
 
-/// The options that a command knows, as they are typed: "--week", "-o". For tests of the help.
+struct KnownOption {
+    std::vector<std::string> names; ///< as they are typed: "--output", "-o"
+    std::string wants;              ///< behind it, in words; empty: nothing
+};
+
+/// The options that a command knows. For what is made of them: completions, and tests of the help.
+[[nodiscard]] std::vector<KnownOption> known_options(std::string_view command);
+
+/// Their names alone.
 [[nodiscard]] std::vector<std::string> option_names(std::string_view command);
 
 } // namespace lengthwise::cli

@@ -166,13 +166,15 @@ TEST_CASE("help and version are answers") {
 }
 
 TEST_CASE("every command has a help, that help every option, and two examples") {
-    for (auto const& [command, gist] : commands) {
+    for (auto const& [command, gist, takes] : commands) {
         INFO(command);
         auto const text = help_of(command);
         auto const padded =
             std::string{command} + std::string(std::max<std::size_t>(8 - command.size(), 1), ' ');
         CHECK(general_help().find("  " + padded) != std::string::npos);
         CHECK(general_help().find(gist) != std::string::npos);
+        CHECK(text.starts_with("lengthwise " + std::string{command}));
+        CHECK(text.substr(0, text.find('\n')).find(takes) != std::string::npos);
 
         for (auto const& option : option_names(command)) {
             INFO(option);
