@@ -12,9 +12,9 @@ namespace lengthwise {
 /// A place in a file, counted from 1.
 struct Place {
     std::uint32_t line = 1;
-    std::uint32_t byte = 1;   ///< byte of the line, counted from 1
+    std::uint32_t byte = 1;   ///< byte of `text`, counted from 1
     std::uint64_t offset = 0; ///< byte of the file, counted from 0
-    std::string_view text;    ///< the whole line, without its end
+    std::string_view text;    ///< the whole line, without its end and without a BOM before it
 };
 
 /// One file's text under the name its findings show. Owns the bytes; every

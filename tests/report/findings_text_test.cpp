@@ -37,6 +37,15 @@ TEST_CASE("a finding shows place, line and caret") {
           "      |          ^~~~~\n");
 }
 
+TEST_CASE("a byte order mark is no part of the first line") {
+    Source const source{"draft.swim", "\xEF\xBB\xBFmain crwal\n"};
+    CHECK(text_of(source, at(source, "crwal", "no word")) == "draft.swim:1:6: error: no word [syntax-word]\n"
+                                                             "    1 | main crwal\n"
+                                                             "      |      ^~~~~\n");
+    CHECK(source.locate(0).byte == 1); // the mark itself
+    CHECK(source.locate(0).offset == 0);
+}
+
 TEST_CASE("the caret stands right under wide characters") {
     Source const source{"draft.swim", "      100 choice easy \"放松，慢慢游\" wiht fins\n"};
     CHECK(text_of(source, at(source, "wiht", "no word \"wiht\"; did you mean \"with\"?")) ==

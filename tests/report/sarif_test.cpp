@@ -94,6 +94,12 @@ TEST_CASE("a log counts columns in code points and offsets in bytes") {
         log, R"("startLine":3,"startColumn":21,"endLine":3,"endColumn":26,"byteOffset":39,"byteLength":5)"));
 }
 
+TEST_CASE("a byte order mark is in no column, but among the bytes") {
+    auto const log = log_of("\xEF\xBB\xBFplan \"x\" crwal\n");
+    CHECK(holds(
+        log, R"("startLine":1,"startColumn":10,"endLine":1,"endColumn":15,"byteOffset":12,"byteLength":5)"));
+}
+
 TEST_CASE("a log says what it does not list, and tells lines that are alike apart") {
     std::string text = "pool 25m\nallow shape\nsession\nmain\n";
     for (int i = 0; i < 60; ++i) {
