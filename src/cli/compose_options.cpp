@@ -134,16 +134,9 @@ std::optional<Misuse> take_limits(TypedCompose& typed) {
 /// What has the pool's unit.
 std::optional<Misuse> finish(TypedCompose& typed) {
     auto& request = typed.compose.request;
-    auto const longest = swum(*typed.longest, *typed.pool);
-    if (!longest) {
-        return refused("--longest", "a distance, 200m", *typed.longest);
+    if (auto misuse = read_today(typed, *typed.pool, request)) {
+        return misuse;
     }
-    auto const session = swum(*typed.session, *typed.pool);
-    if (!session) {
-        return refused("--session", "a distance, 1000m", *typed.session);
-    }
-    request.longest = *longest;
-    request.session = *session;
     if (typed.threshold) {
         request.threshold = read_threshold(*typed.threshold, typed);
         if (!request.threshold) {
@@ -151,6 +144,11 @@ std::optional<Misuse> finish(TypedCompose& typed) {
         }
     }
     return take_limits(typed);
+}
+
+/// What a plan can have between quotes.
+std::optional<std::string> race_name(std::string const& text) {
+    return text.empty() || report::visible(text) != text ? std::nullopt : std::optional{text};
 }
 
 /// Keeps what was typed, and whether it can be read.
@@ -185,7 +183,94 @@ void add_when(Reader& reader, TypedCompose& typed) {
     });
 }
 
+// --- a plan that goes on ------------------------------------------------------------------
+
+/// What stands at the head of the plan, and stays as it is.
+std::optional<Misuse> in_the_head(TypedCompose const& typed) {
+    auto const misuse = [&](std::string_view option, std::string_view line) {
+        return Misuse{fmt::format("compose --resume takes no {}; change it at the head of {}: {}", option,
+                                  report::visible(*typed.resume), line)};
+    };
+    if (typed.race || typed.on || typed.race_name) {
+        return misuse(typed.race ? "--race" : typed.on ? "--on" : "--race-name", "race sprint on 2027-06-06");
+    }
+    if (!typed.limits.empty()) {
+        return misuse("--limit", "limit " + typed.limits.front());
+    }
+    return std::nullopt;
+}
+
+std::optional<Misuse> missing_of_resume(TypedCompose const& typed) {
+    if (!typed.after) {
+        return Misuse{"compose --resume needs --after: the last week that stays, --after \"week 3\""};
+    }
+    if (!typed.longest) {
+        return Misuse{"compose --resume needs --longest: today's longest swim without a stop, 250m"};
+    }
+    return std::nullopt;
+}
+
+/// "week 3" or "3".
+std::optional<std::uint32_t> week_number(std::string_view text) {
+    if (text.starts_with("week ")) {
+        text.remove_prefix(std::min(text.find_first_not_of(' ', 5), text.size()));
+    }
+    return number(text, 1, 999);
+}
+
+Options read_resume(TypedCompose& typed) {
+    if (auto misuse = in_the_head(typed)) {
+        return *misuse;
+    }
+    if (auto misuse = missing_of_resume(typed)) {
+        return *misuse;
+    }
+    auto& request = typed.compose.request;
+    Resume resume{.file = *typed.resume, .after = *week_number(*typed.after), .instead = {}, .today = typed};
+    auto& instead = resume.instead;
+    instead.at = request.at;
+    if (typed.from) {
+        instead.from = request.from;
+    }
+    if (typed.days) {
+        instead.days = request.days;
+    }
+    if (typed.slot) {
+        instead.slot = request.slot;
+    }
+    if (typed.pool) {
+        instead.pool = request.pool;
+    }
+    if (typed.threshold) {
+        instead.threshold = pace(*typed.threshold, typed.pool.value_or(""));
+        if (!instead.threshold || instead.threshold->reserve || instead.threshold->about ||
+            instead.threshold->said_in) {
+            return *refused("--threshold", "the time for 100 in this pool, 2:05", *typed.threshold);
+        }
+    }
+    typed.compose.resume = std::move(resume);
+    return std::move(typed.compose);
+}
+
 } // namespace
+
+std::optional<Misuse> read_today(Today const& today, std::string_view pool, compose::Request& request) {
+    if (today.longest) {
+        auto const longest = swum(*today.longest, pool);
+        if (!longest) {
+            return refused("--longest", "a distance, 200m", *today.longest);
+        }
+        request.longest = *longest;
+    }
+    if (today.session) {
+        auto const session = swum(*today.session, pool);
+        if (!session) {
+            return refused("--session", "a distance, 1000m", *today.session);
+        }
+        request.session = *session;
+    }
+    return std::nullopt;
+}
 
 void add(Reader& reader, TypedCompose& typed) {
     auto& request = typed.compose.request;
@@ -201,6 +286,8 @@ void add(Reader& reader, TypedCompose& typed) {
         return found.has_value();
     });
     add_when(reader, typed);
+    reader.value("--race-name", "its name, \"Gull Island\"",
+                 kept(typed.race_name, request.race.name, race_name));
     reader.value("--pool", "a pool's length, 25m, 25yd or \"33 1/3 m\"",
                  kept(typed.pool, request.pool, pool));
     auto const keep = [](std::optional<std::string>& to) {
@@ -209,6 +296,11 @@ void add(Reader& reader, TypedCompose& typed) {
             return !text.empty();
         };
     };
+    reader.value("--resume", "a plan, plan.swim", keep(typed.resume));
+    reader.value("--after", "the last week that stays, \"week 3\"", [&typed](std::string const& text) {
+        typed.after = text;
+        return week_number(text).has_value();
+    });
     reader.value("--longest", "a distance, 200m", keep(typed.longest));
     reader.value("--session", "a distance, 1000m", keep(typed.session));
     reader.value("--threshold", "the time for 100 in this pool, 2:05", keep(typed.threshold));
@@ -237,6 +329,12 @@ Options read_compose(std::vector<std::string> const& arguments) {
     if (!typed.words.empty()) {
         return Misuse{fmt::format("compose takes no \"{}\"; lengthwise compose --help shows all",
                                   report::visible(typed.words.front()))};
+    }
+    if (typed.resume) {
+        return read_resume(typed);
+    }
+    if (typed.after) {
+        return Misuse{"--after goes with --resume FILE"};
     }
     if (auto misuse = missing(typed)) {
         return *misuse;

@@ -11,15 +11,16 @@
 namespace lengthwise::cli {
 
 /// As it was typed: what has the pool's unit is read once the pool is known.
-struct TypedCompose {
+struct TypedCompose : Today {
+    std::optional<std::string> resume;
+    std::optional<std::string> after;
     std::optional<std::string> pool;
     std::optional<std::string> race;
     std::optional<std::string> on;
+    std::optional<std::string> race_name; ///< its name
     std::optional<std::string> from;
     std::optional<std::string> days;
     std::optional<std::string> slot;
-    std::optional<std::string> longest;
-    std::optional<std::string> session;
     std::optional<std::string> threshold;
     std::vector<std::string> limits;
     std::vector<std::string> words; ///< that belong to no option
@@ -27,6 +28,10 @@ struct TypedCompose {
 };
 
 void add(Reader& reader, TypedCompose& typed);
+
+/// Reads them into a request whose pool is known, and is called `pool`.
+[[nodiscard]] std::optional<Misuse> read_today(Today const& today, std::string_view pool,
+                                               compose::Request& request);
 
 [[nodiscard]] Options read_compose(std::vector<std::string> const& arguments);
 

@@ -157,8 +157,8 @@ constexpr std::string_view pace =
 constexpr std::string_view compose =
     R"(lengthwise compose: a plan from today's swimming to race day
 
-  --race sprint|1000m              the swim of the race
-  --on 2027-06-06                  its day
+  --race sprint|1000m  --on 2027-06-06
+                                   the swim of the race, its day
   --from 2027-04-26                the first day of week 1
   --days Tue,Fri  --slot 45min     when, and for how long
   --pool 25m                       one length
@@ -170,10 +170,15 @@ constexpr std::string_view compose =
   --at 19:00                       time of day
   --not 2027-05-17,2027-05-20      closed, or away
   --kit board,buoy|none            what lies at the poolside
+  --race-name "Gull Island"        where it is
   --race-in-pool                   nothing about open water
   --limit "rep-step 25%"           another limit for a rule,
                                    may be given again
   --explain                        why each week is as it is
+
+  --resume FILE --after "week 3"   after a break: what comes
+    --longest 250m                 behind that week anew, all
+                                   else from the plan, or said
 
   -o FILE  --force                 into a file; over an old one
   --color auto|always|never  --ascii  --width N
@@ -181,9 +186,8 @@ constexpr std::string_view compose =
   lengthwise compose --race sprint --on 2027-06-06 \
     --from 2027-04-26 --days Tue,Fri --slot 45min --pool 25m \
     --threshold 2:05 --longest 300m --session 1000m -o plan.swim
-  lengthwise compose --race 400m --on 2027-08-01 \
-    --from 2027-05-24 --days Wed,Sat --slot 40min --pool 25yd \
-    --longest 200yd --session 700yd --kit none --explain
+  lengthwise compose --resume plan.swim --after "week 3" \
+    --longest 200m --from 2027-05-24 -o plan.swim --force
 )";
 
 constexpr std::string_view cards =

@@ -3,6 +3,7 @@
 #include "calc/breakdown.hpp"
 #include "calc/threshold.hpp"
 #include "compose/request.hpp"
+#include "compose/resume.hpp"
 #include "report/card_views.hpp"
 #include "report/choose.hpp"
 #include "report/plan_csv.hpp"
@@ -133,10 +134,25 @@ struct New {
     Target target; ///< plan.swim unless said
 };
 
+/// Distances of today as they were typed; read once the pool is known.
+struct Today {
+    std::optional<std::string> longest;
+    std::optional<std::string> session;
+};
+
+/// A plan that goes on otherwise behind one of its weeks.
+struct Resume {
+    std::string file;
+    std::uint32_t after = 0;
+    compose::Instead instead;
+    Today today;
+};
+
 struct Compose {
-    compose::Request request;
+    compose::Request request; ///< with `resume` only what that plan does not know: closed days, kit
+    std::optional<Resume> resume;
     bool explain = false;           ///< the ramp, and what binds it where
-    std::vector<std::string> files; ///< none: it reads no plan
+    std::vector<std::string> files; ///< none
     Look look;
     Target target;
 };

@@ -33,14 +33,17 @@ std::string_view name_of(WeekKind kind) {
 
 class Author {
   public:
-    Author(Request const& request, Ramp const& ramp) : request_(request), ramp_(ramp) {
+    Author(Request const& request, Ramp const& ramp)
+        : request_(request), ramp_(ramp), drills_(request.weeks_swum), builds_(request.weeks_swum),
+          whole_swum_(race_was_swum(request)) {
         place_.pool = request.pool;
         place_.kit = request.kit;
         place_.threshold = request.threshold;
         place_.race_rep = ramp.race_rep;
-        place_.build_weeks = ramp.build_weeks;
+        place_.build_weeks = request.weeks_swum + ramp.build_weeks;
         place_.usual_days = ramp.sessions;
         place_.stage = stage_of(request.pool, ramp.today_longest / ramp.lengths_a_lap);
+        place_.era = place_.stage;
         longest_ = ramp.today_longest / ramp.lengths_a_lap;
     }
 
@@ -65,7 +68,7 @@ class Author {
         if (week.kind == WeekKind::build) {
             ++builds_;
             place_.held = week.rep <= longest_;
-            place_.whole = week.rep >= ramp_.race_rep && !whole_swum_;
+            place_.whole = holds_race_distance(request_, week) && !whole_swum_;
             top_rep_ = std::max(top_rep_, week.rep);
             place_.stage = stage_of(place_.pool, top_rep_);
             place_.era = builds_ % 6 == 1 ? place_.stage : place_.era;
@@ -137,9 +140,9 @@ class Author {
     SetBook sets_;
     Laps longest_ = 0; ///< swum in a build week so far, or today
     Laps top_rep_ = 0; ///< of build weeks, this one too
-    int builds_ = 0;
+    int builds_ = 0;   ///< weeks that were swum before it are taken for such
     bool opening_ = true;
-    bool whole_swum_ = false;
+    bool whole_swum_;
     bool sight_met_ = false;
 };
 

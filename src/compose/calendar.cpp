@@ -15,10 +15,6 @@ constexpr auto late_in_week = days{4};
 
 constexpr int eased_percent = 70;
 
-std::uint8_t weekday(Date date) {
-    return static_cast<std::uint8_t>(std::chrono::weekday{date}.iso_encoding() - 1);
-}
-
 class Maker {
   public:
     explicit Maker(Request const& request)
@@ -28,7 +24,8 @@ class Maker {
         auto const before_race = training_days(race_week);
         auto const counts = !before_race.empty() && request.race.on - race_week >= late_in_week;
         calendar_.counted = whole_weeks_ + (counts ? 1 : 0);
-        calendar_.taper = calc::taper_weeks(request.race.distance, calendar_.counted);
+        calendar_.taper = calc::taper_weeks(request.race.distance,
+                                            calendar_.counted + static_cast<std::size_t>(request.weeks_swum));
         auto const on_top = !before_race.empty() && !counts;
         all_ = calendar_.counted + (on_top ? 1 : 0);
     }
@@ -73,7 +70,7 @@ class Maker {
 
     void add(std::size_t i) {
         CalendarWeek week;
-        week.number = static_cast<int>(i) + 1;
+        week.number = request_.first_week + static_cast<int>(i);
         week.from = start(i);
         week.days = training_days(week.from);
         std::erase_if(week.days, [&](Date date) { return std::ranges::count(request_.closed, date) > 0; });

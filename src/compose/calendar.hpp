@@ -19,8 +19,8 @@ enum class WeekKind : std::uint8_t {
 };
 
 struct CalendarWeek {
-    int number = 1; ///< from 1; the weeks of a plan follow each other without a gap
-    Date from;      ///< 7 × (number - 1) days behind the request's
+    int number = 1; ///< from the request's first on, without a gap
+    Date from;      ///< as many weeks behind the request's
     WeekKind kind = WeekKind::build;
     bool holds_race = false; ///< race day is one of its seven
     int percent =

@@ -23,6 +23,9 @@ struct WeekDrills {
 /// Remembers what was swum. Nothing is new in an easy week or a taper.
 class DrillBook {
   public:
+    /// The round of foci goes on behind so many weeks.
+    explicit DrillBook(int weeks_swum = 0) : turns_(static_cast<std::size_t>(weeks_swum)) {}
+
     /// For each week with a session, in order, once. `place` is of any of its sessions.
     [[nodiscard]] WeekDrills open_week(Place const& place);
 
@@ -56,7 +59,7 @@ class DrillBook {
     std::optional<std::string_view> last_build_; ///< the fresh drill of the last build week
     Focus focus_ = Focus::body;                  ///< of the last build week
     int opening_stage_ = 0;
-    std::size_t turns_ = 0; ///< of the round of foci
+    std::size_t turns_; ///< of the round of foci
 };
 
 } // namespace lengthwise::compose

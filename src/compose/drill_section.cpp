@@ -13,17 +13,24 @@ struct Shares {
     int plain = 0;
 };
 
-Shares two_drills(Laps laps) {
+/// Every other week without plain swimming: so that the weeks differ.
+Shares two_drills(Laps laps, bool with_plain) {
     if (laps < 4) {
         return {.fresh = laps};
     }
-    auto const plain = laps < 8 ? 0 : laps < 10 ? 2 : laps == 10 ? 3 : 4;
+    auto const plain = laps < 8 || !with_plain ? 0 : laps < 10 ? 2 : laps == 10 ? 3 : 4;
     auto const known = (laps - plain) / 2;
     return {.known = known, .fresh = laps - plain - known, .plain = plain};
 }
 
 Shares one_drill(Laps laps) {
     return laps > 6 ? Shares{.fresh = (laps + 1) / 2, .plain = laps / 2} : Shares{.fresh = laps};
+}
+
+/// In one go every other time, where that is no longer than the week's longest rep.
+Line plain_line(Place const& place, int laps) {
+    auto const whole = (turn(place) / 2 + place.index) % 2 == 1 && laps <= place.rep;
+    return reps(whole ? 1 : laps, whole ? laps : 1, crawl(Effort::easy), 0, std::string{same_feeling});
 }
 
 void add(Section& section, int count, std::string_view drill, DrillBook& book) {
@@ -50,12 +57,12 @@ Line drill_line(int count, std::string_view name) {
 Section drill_section(Place const& place, Laps laps, WeekDrills const& drills, DrillBook& book) {
     auto const known = place.day == DayKind::third ? drills.third : drills.known;
     auto const one = place.day == DayKind::long_day || known == drills.fresh;
-    auto const shares = one ? one_drill(laps) : two_drills(laps);
+    auto const shares = one ? one_drill(laps) : two_drills(laps, turn(place) % 2 == 1);
     Section section{.kind = SectionKind::drill, .name = name_of(drills.focus)};
     add(section, shares.known, known, book);
     add(section, shares.fresh, drills.fresh, book);
     if (shares.plain > 0) {
-        section.lines.push_back(reps(shares.plain, 1, crawl(Effort::easy), 0, std::string{same_feeling}));
+        section.lines.push_back(plain_line(place, shares.plain));
     }
     return section;
 }

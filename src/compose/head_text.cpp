@@ -117,10 +117,6 @@ std::string before_line(Request const& request, Ramp const& ramp) {
                        distance(pool.length * ramp.today_week, pool.unit));
 }
 
-std::string pool_line(Pool const& pool) {
-    return fmt::format("pool {}\n", distance(pool.length, pool.unit));
-}
-
 std::string unit_of_pace(Pool const& pool) {
     return fmt::format("100 {}", spell::symbol(pool.unit));
 }
@@ -128,8 +124,7 @@ std::string unit_of_pace(Pool const& pool) {
 /// Where no threshold is known, the pace that the slot asks for.
 std::string pace_lines(Request const& request, Ramp const& ramp) {
     if (request.threshold) {
-        return fmt::format("threshold {} per 100{}\n", spell::clock(*request.threshold),
-                           spell::symbol(request.pool.unit));
+        return threshold_line(*request.threshold, request.pool);
     }
     auto const slot = spell::spaced(request.slot);
     return ramp.slowest_threshold
@@ -145,16 +140,6 @@ std::string race_rep_lines(Request const& request, Ramp const& ramp) {
                                        : std::string{};
 }
 
-/// How fast it grows, which is what a coach looks for first.
-std::string growth(Ramp const& ramp) {
-    auto const rep = ramp.rep_by_third      ? std::string{"a third or a lap"}
-                     : ramp.rep_percent > 0 ? fmt::format("{} % or a lap", ramp.rep_percent)
-                                            : std::string{"a lap"};
-    return fmt::format(
-        "# A week grows by at most {} % or a lap a session, the longest swim by at most\n# {}.\n",
-        ramp.week_percent, rep);
-}
-
 std::string cautions(Request const& request, Ramp const& ramp) {
     std::string text = "# Swum with a lifeguard on watch, never alone. Whoever is unsure of their health\n"
                        "# asks a doctor first. A plan does not see the swimmer: on a bad day swim less,\n"
@@ -165,17 +150,38 @@ std::string cautions(Request const& request, Ramp const& ramp) {
     if (ramp.over_full_today) {
         text += "# What is swum today is more than the time booked holds; the plan starts below it.\n";
     }
-    return text + growth(ramp);
+    return text + growth_text(ramp);
 }
 
 } // namespace
+
+std::string pool_line(Pool const& pool) {
+    return fmt::format("pool {}\n", distance(pool.length, pool.unit));
+}
+
+std::string threshold_line(Duration threshold, Pool const& pool) {
+    return fmt::format("threshold {} per 100{}\n", spell::clock(threshold), spell::symbol(pool.unit));
+}
+
+std::string growth_text(Ramp const& ramp) {
+    auto const rep = ramp.rep_by_third      ? std::string{"a third or a lap"}
+                     : ramp.rep_percent > 0 ? fmt::format("{} % or a lap", ramp.rep_percent)
+                                            : std::string{"a lap"};
+    return fmt::format(
+        "# A week grows by at most {} % or a lap a session, the longest swim by at most\n# {}.\n",
+        ramp.week_percent, rep);
+}
+
+std::string rest_line() {
+    return fmt::format("rest {}\n", spell::range(usual_rest, true));
+}
 
 std::string head_text(Request const& request, Ramp const& ramp) {
     auto const& race = request.race;
     auto const title = race.name.empty() ? spell::distance(race.distance, race.unit, true) : race.name;
     return fmt::format("plan {}\n", quoted(fmt::format("To {} on {}", title, spell::day(race.on)))) +
            cautions(request, ramp) + race_line(request) + race_rep_lines(request, ramp) +
-           pool_line(request.pool) + pace_lines(request, ramp) + "rest 20-30s\n" + limit_lines(request) +
+           pool_line(request.pool) + pace_lines(request, ramp) + rest_line() + limit_lines(request) +
            allowed_sessions(request, ramp) + allowed_taper(request, ramp) + before_line(request, ramp);
 }
 

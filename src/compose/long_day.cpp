@@ -160,7 +160,7 @@ class Filler {
         auto const much = found.count * found.size >= 4 && place_.kit.buoy;
         if (is_easy(place_)) {
             line.reps.front().manner = place_.build % 2 == 0 && much ? pull() : choice(Effort::easy);
-        } else if (turn == 0 && found.count >= 3) {
+        } else if (turn == 0 && found.count >= 3 && hard(place_) != steady(place_)) {
             pattern(line, Pattern::last, steady(place_), hard(place_));
         } else if (turn == 1 && found.count >= 4 && found.count % 2 == 0) {
             pattern(line, Pattern::odds_and_evens, Effort::easy, Effort::steady);

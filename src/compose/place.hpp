@@ -35,7 +35,7 @@ struct Place {
     Laps laps = 4;
     Laps rep = 1;       ///< the week's longest
     bool held = false;  ///< a rep as long was swum in a build week before
-    bool whole = false; ///< the race rep for the first time
+    bool whole = false; ///< the race's distance in one go for the first time
     bool last = false;  ///< the plan's last session
 };
 

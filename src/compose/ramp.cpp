@@ -233,6 +233,10 @@ bool over_full_today(Request const& request, Problem const& problem) {
 
 } // namespace
 
+bool holds_race_distance(Request const& request, RampWeek const& week) {
+    return week.rep * lap(request.pool) >= request.race.distance;
+}
+
 std::optional<Ramp> ramp_of(Request const& request) {
     auto calendar = calendar_of(request);
     auto const problem = problem_of(request, calendar.build_weeks);

@@ -56,7 +56,7 @@ struct Ramp {
     int sessions = 2;      ///< usual days a week
     int today_longest = 0; ///< lengths
     int today_week = 0;    ///< lengths
-    int goal_week = 0;             ///< lengths that the last build week aims at
+    int goal_week = 0;     ///< lengths that the last build week aims at
     int build_weeks = 0;
     int week_percent = 5;      ///< the least that all weekly growths need: p
     int rep_percent = 0;       ///< the least that all growths of the rep need: q
@@ -67,6 +67,9 @@ struct Ramp {
     std::optional<Duration> slowest_threshold; ///< where none was said: the pace that the slot asks for,
                                                ///< whole seconds for 100; nothing where no pace is enough
 };
+
+/// Is its longest rep as long as the race, or longer? That of `limit race-rep` may be shorter.
+[[nodiscard]] bool holds_race_distance(Request const& request, RampWeek const& week);
 
 /// The best ramp; nothing where the wish cannot be met (`ways_out` says what could be changed).
 /// The request is one without `refusals`.

@@ -26,6 +26,19 @@ std::int64_t race_rep_laps(Request const& request) {
     return std::max<std::int64_t>(1, Distance::ceiling(rep, lap(request.pool)));
 }
 
+bool race_was_swum(Request const& request) {
+    return request.race_swum || request.longest >= request.race.distance;
+}
+
+std::uint8_t weekday(Date date) {
+    return static_cast<std::uint8_t>(std::chrono::weekday{date}.iso_encoding() - 1);
+}
+
+std::optional<TimeOfDay> time_on(Request const& request, Date day) {
+    auto const own = request.at_on[weekday(day)];
+    return own ? own : request.at;
+}
+
 Duration usable_slot(Request const& request) {
     return request.slot - Duration::ms(limit_or(request, "slot", 0));
 }

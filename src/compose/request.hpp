@@ -6,6 +6,7 @@
 #include "units/duration.hpp"
 #include "units/pool.hpp"
 
+#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
@@ -36,15 +37,21 @@ struct Request {
     Date from;                      ///< the first day of week 1
     std::vector<std::uint8_t> days; ///< 0 Monday … 6 Sunday, ascending, each once; one to four
     std::optional<TimeOfDay> at;
-    Duration slot;                     ///< booked for each session
-    Pool pool;                         ///< 15 to 100 m
-    std::optional<Duration> threshold; ///< for 100 of the pool's unit
-    Distance longest;                  ///< rep of today
-    Distance session;                  ///< of today
-    std::vector<Date> closed;          ///< no session on these days; in any order
-    std::vector<plan::Limit> limits;   ///< each rule at most once; their spans mean nothing
+    std::array<std::optional<TimeOfDay>, 7> at_on{}; ///< by day of the week, where it is not `at`
+    Duration slot;                                   ///< booked for each session
+    Pool pool;                                       ///< 15 to 100 m
+    std::optional<Duration> threshold;               ///< for 100 of the pool's unit
+    Distance longest;                                ///< rep of today
+    Distance session;                                ///< of today
+    std::vector<Date> closed;                        ///< no session on these days; in any order
+    std::vector<plan::Limit> limits;                 ///< each rule at most once; their spans mean nothing
     Kit kit;
     bool race_in_pool = false;
+
+    int first_week = 1; ///< the number of the first one
+    int weeks_swum = 0; ///< weeks with a session that the plan has before it: what goes round from week to
+                        ///< week goes on behind them, and they count where it is the whole plan that counts
+    bool race_swum = false; ///< all of it in one go, in one of them
 };
 
 /// The file's own figure for a rule by its name, or `usual`.
@@ -56,6 +63,15 @@ struct Request {
 
 /// The race in laps, rounded up: all of it, or the share that `limit race-rep` asks for.
 [[nodiscard]] std::int64_t race_rep_laps(Request const& request);
+
+/// Has the race's distance been swum in one go, today or in a week before?
+[[nodiscard]] bool race_was_swum(Request const& request);
+
+/// When a session on this day of the week begins.
+[[nodiscard]] std::optional<TimeOfDay> time_on(Request const& request, Date day);
+
+/// 0 Monday … 6 Sunday.
+[[nodiscard]] std::uint8_t weekday(Date date);
 
 /// The time that sessions may take: the slot without what `limit slot` keeps free. May be below 0.
 [[nodiscard]] Duration usable_slot(Request const& request);

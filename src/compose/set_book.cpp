@@ -46,9 +46,17 @@ bool has_less_rest(Line const& now, Line const& then) {
     return now.send_off == 0 && now.reps.front().rest + now.rest < then.reps.front().rest + then.rest;
 }
 
+/// Much swimming in one line all the same: a long swim broken, or a few reps that are long without being
+/// nearly the longest.
+bool is_long(Line const& line, Place const& place) {
+    auto const few = line.form == Line::Form::reps && line.count <= 4;
+    return line.piece > 0 || (few && line.reps.front().parts.empty() && 2 * longest_rep(line) <= place.rep);
+}
+
 /// A few laps: one or two kinds of them are all there is.
 MainSet tiny(Place const& place, Laps laps) {
-    if (turn(place) % 2 == 1 || place.last) {
+    auto const other_day = place.day == DayKind::third ? 1 : 0; // than the first, in the same week
+    if ((turn(place) + other_day) % 2 == 1 || place.last) {
         return {.title = "Build each rep",
                 .lines = {reps(laps, 1, crawl_build(), laps > 1 ? rest_at(1) : 0)}};
     }
@@ -115,8 +123,7 @@ bool SetBook::is_this_week(Set set, Place const& place) const {
 std::optional<SetBook::Found> SetBook::fitting(Set set, Place const& place, Laps laps) const {
     for (Laps spare = 0; spare <= 2; ++spare) {
         auto lines = lines_of(set, laps - spare, place, visit(set, place));
-        auto const broken = lines && lines->front().piece > 0;
-        if (lines && (laps <= one_block || broken)) {
+        if (lines && (laps <= one_block || is_long(lines->front(), place))) {
             return Found{set, std::move(*lines), spare, 0};
         }
     }

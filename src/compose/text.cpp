@@ -54,7 +54,8 @@ std::string slot(Duration duration) {
 
 std::string session_text(Session const& session, Request const& request) {
     auto const day = spell::short_day(session.date).substr(0, 3);
-    auto const at = request.at ? ' ' + spell::time_of_day(*request.at) : std::string{};
+    auto const time = time_on(request, session.date);
+    auto const at = time ? ' ' + spell::time_of_day(*time) : std::string{};
     auto text = fmt::format("  session {}{} for {} \"{}\"\n", day, at, slot(request.slot), session.title);
     for (auto const& section : session.sections) {
         text += section_text(section, request.pool);
@@ -83,29 +84,45 @@ std::string missing(int first, int next) {
     if (first == next) {
         return {};
     }
-    return first + 1 == next ? fmt::format("# Week {} is left out: closed days.\n", first)
-                             : fmt::format("# Weeks {} to {} are left out: closed days.\n", first, next - 1);
+    if (first + 1 == next) {
+        return fmt::format("# Week {} is left out: closed days.\n", first);
+    }
+    // A week off is recovery; after more of them nobody knows yet what still goes.
+    return fmt::format(
+        "# Weeks {} {} {} are left out: closed days. Were they not swum elsewhere, find out what\n"
+        "# still goes and begin again from there: lengthwise compose --resume\n",
+        first, first + 2 == next ? "and" : "to", next - 1);
 }
 
 } // namespace
 
-std::string plan_text(Request const& request, Ramp const& ramp, std::vector<Week> const& weeks) {
-    auto text = head_text(request, ramp);
-    auto whole_swum = false;
-    auto next = 1;
+std::string weeks_text(Request const& request, Ramp const& ramp, std::vector<Week> const& weeks,
+                       WeeksHead const& head) {
+    std::string text;
+    auto whole_swum = race_was_swum(request);
+    auto next = request.first_week;
     for (auto const& week : weeks) {
         auto const& of = *std::ranges::find(ramp.weeks, week.number, &RampWeek::number);
-        auto const whole = of.kind == WeekKind::build && of.rep >= ramp.race_rep && !whole_swum;
+        auto const whole = of.kind == WeekKind::build && holds_race_distance(request, of) && !whole_swum;
+        auto const first = &week == &weeks.front();
         whole_swum = whole_swum || whole;
-        text += '\n' + missing(next, week.number) + reason(of, whole);
-        auto const from = &week == &weeks.front() ? " from " + spell::iso(of.from) : std::string{};
+        text +=
+            '\n' + (first ? head.comment : std::string{}) + missing(next, week.number) + reason(of, whole);
+        auto const from = first ? " from " + spell::iso(of.from) : std::string{};
         text += fmt::format("week {}{} \"{}\"\n", week.number, from, week.title);
+        for (auto const& setting : head.settings) {
+            text += "  " + setting;
+        }
         for (auto const& session : week.sessions) {
             text += session_text(session, request);
         }
         next = week.number + 1;
     }
     return text;
+}
+
+std::string plan_text(Request const& request, Ramp const& ramp, std::vector<Week> const& weeks) {
+    return head_text(request, ramp) + weeks_text(request, ramp, weeks);
 }
 
 } // namespace lengthwise::compose

@@ -153,8 +153,8 @@ Saying saying_of(Refusal refusal, Request const& request, bool ascii) {
                        "--threshold 2:05");
     case Refusal::order:
         return refused("on",
-                       fmt::format("the race is on {}, week 1 starts on {}", spell::iso(request.race.on),
-                                   spell::iso(request.from)),
+                       fmt::format("the race is on {}, week {} starts on {}", spell::iso(request.race.on),
+                                   request.first_week, spell::iso(request.from)),
                        "a race day after the first day");
     case Refusal::weeks:
         return refused("on", fmt::format("the race is on {}, compose plans up to {} weeks from {}",
