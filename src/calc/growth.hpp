@@ -1,6 +1,7 @@
 #pragma once
 
 #include "units/distance.hpp"
+#include "units/duration.hpp"
 #include "units/pool.hpp"
 
 #include <algorithm>
@@ -20,6 +21,9 @@ inline constexpr std::int64_t sessions = 2;     ///< a week
 inline constexpr std::int64_t race_rep = 100;   ///< percent of the race
 inline constexpr std::int64_t taper = 60;       ///< percent of the highest week
 } // namespace usual
+
+/// For 100 of a pool's unit; nobody has a faster threshold. What does not fit its slot at it fits at none.
+inline constexpr Duration fastest_threshold = Duration::seconds(30);
 
 /// A session of no more than this is short whatever came before.
 inline constexpr std::int64_t fewest_laps = 4;

@@ -2,6 +2,7 @@
 #include "check/timed_lanes.hpp"
 #include "check/words.hpp"
 
+#include "calc/growth.hpp"
 #include "calc/timeline.hpp"
 #include "units/spell.hpp"
 
@@ -17,11 +18,10 @@ namespace lengthwise::check {
 namespace {
 
 constexpr auto nothing_kept_free = Duration{};
-constexpr auto fastest = Duration::seconds(30); // for 100; nobody has a faster threshold
 
 plan::Threshold fastest_for(Unit unit) {
     plan::Threshold threshold;
-    threshold.time = fastest;
+    threshold.time = calc::fastest_threshold;
     threshold.per = one(unit) * 100;
     threshold.per_unit = unit;
     return threshold;
@@ -98,7 +98,8 @@ class Judge {
         if (time.high > room) {
             add(lane, true, minutes(time),
                 fmt::format("at no threshold it fits: even at {} per 100 {} it takes {}, {} over",
-                            spell::clock(fastest), spell::symbol(inquiry_.plan.pool_of(session).unit),
+                            spell::clock(calc::fastest_threshold),
+                            spell::symbol(inquiry_.plan.pool_of(session).unit),
                             spell::clock(rounded_up(time.high)), spell::clock(rounded_up(time.high - room))));
         }
     }

@@ -54,6 +54,10 @@ Composing compose_sessions(compose::Request const& request, Console& console,
         return {std::nullopt, has_errors};
     }
     say(report::ramp_sayings(request, *ramp, console.ascii), console);
+    if (compose::short_at_any_pace(request, *ramp)) {
+        console.err.write("\nnothing was written\n");
+        return {std::nullopt, has_errors};
+    }
     auto weeks = compose::sessions_of(request, *ramp);
     return {Composed{std::move(*ramp), std::move(weeks)}, fine};
 }

@@ -66,7 +66,11 @@ void hold(compose::Request& request, compose::Highest const& highest, Resume con
                         wish.after, words(highest.longest)),
             "it counts from there, as check does");
     }
-    if (wish.today.session && request.session < before.session) {
+    if (!wish.today.session) {
+        say(console, Severity::note,
+            fmt::format("a session of today counts as {}, as in week {}", words(request.session), wish.after),
+            "less goes after a break? --session 600m");
+    } else if (request.session < before.session) {
         say(console, Severity::note,
             fmt::format("{} a session is more than the highest week up to week {}, {}", words(before.session),
                         wish.after, words(highest.week)),

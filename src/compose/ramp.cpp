@@ -233,6 +233,10 @@ bool over_full_today(Request const& request, Problem const& problem) {
 
 } // namespace
 
+bool short_at_any_pace(Request const& request, Ramp const& ramp) {
+    return !request.threshold && ramp.slowest_threshold.value_or(Duration{}) < calc::fastest_threshold;
+}
+
 bool holds_race_distance(Request const& request, RampWeek const& week) {
     return week.rep * lap(request.pool) >= request.race.distance;
 }

@@ -68,6 +68,9 @@ struct Ramp {
                                                ///< whole seconds for 100; nothing where no pace is enough
 };
 
+/// No threshold is known, and at none would all sessions fit the slot.
+[[nodiscard]] bool short_at_any_pace(Request const& request, Ramp const& ramp);
+
 /// Is its longest rep as long as the race, or longer? That of `limit race-rep` may be shorter.
 [[nodiscard]] bool holds_race_distance(Request const& request, RampWeek const& week);
 

@@ -62,7 +62,8 @@ std::string numbers_of(Plan const& plan) {
     }
     return numbers.empty()       ? std::string{"no week with a number"}
            : numbers.size() == 1 ? fmt::format("week {}", numbers.front())
-                                 : fmt::format("weeks {} to {}", numbers.front(), numbers.back());
+                                 : fmt::format("weeks {} {} {}", numbers.front(),
+                                               numbers.size() == 2 ? "and" : "to", numbers.back());
 }
 
 /// For 100 of the pool's unit in this pool; nothing where it is for something else. One that is only about

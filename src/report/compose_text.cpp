@@ -120,12 +120,13 @@ std::vector<Saying> ramp_sayings(Request const& request, Ramp const& ramp, bool 
              fmt::format("the race is {}, its rep {}: whole laps of {}", race,
                          spell::distance(rep, unit, ascii), spell::distance(ramp.lap, unit, ascii)));
     }
-    if (ramp.slowest_threshold) {
+    if (compose::short_at_any_pace(request, ramp)) {
+        found.push_back({"slot", Severity::error,
+                         fmt::format("{} is too short for this plan at any pace", slot_words(request)),
+                         "a longer --slot, or more days"});
+    } else if (ramp.slowest_threshold) {
         note("slot", fmt::format("fits {} at a threshold of {} or faster", slot_words(request),
                                  pace_per_100(*ramp.slowest_threshold, unit)));
-    } else if (!request.threshold) {
-        note("slot", fmt::format("fits {} at no threshold", slot_words(request)),
-             "the rests alone take longer: a longer --slot");
     }
     if (ramp.over_full_today) {
         note("today",

@@ -18,7 +18,8 @@ namespace lengthwise::report {
                                                   bool ascii = false);
 
 /// What to know about a ramp before it is swum: a race rep longer than the race, the pace that the slot
-/// asks for, a session of today that does not fit. All of them notes; most ramps have none.
+/// asks for, a session of today that does not fit. Notes, but an error where no pace is enough
+/// for the slot; most ramps have none.
 [[nodiscard]] std::vector<Saying> ramp_sayings(compose::Request const& request, compose::Ramp const& ramp,
                                                bool ascii = false);
 

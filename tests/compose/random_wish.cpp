@@ -67,16 +67,18 @@ compose::Request random_wish(std::mt19937& random) {
     for (auto i = pen.one_in(3) ? pen.between(1, 12) : 0; i > 0; --i) {
         request.closed.push_back(request.from + std::chrono::days{pen.between(0, 200)});
     }
-    auto const sometimes = [&](std::string_view rule, std::int64_t low, std::int64_t high) {
+    // In whole percent, seconds and metres, as they can be written.
+    auto const sometimes = [&](std::string_view rule, std::int64_t low, std::int64_t high,
+                               std::int64_t unit = 1) {
         if (pen.one_in(10)) {
-            set_limit(request, rule, pen.between(low, high));
+            set_limit(request, rule, unit * pen.between(low, high));
         }
     };
     sometimes("rep-step", 10, 100);
     sometimes("week-growth", 2, 30);
     sometimes("race-rep", 50, 110);
-    sometimes("slot", 0, 300'000);
-    sometimes("session-floor", 0, race * 3 / 2);
+    sometimes("slot", 0, 300, Duration::seconds(1).ms());
+    sometimes("session-floor", 0, race * 3 / 2 / Distance::per_metre, Distance::per_metre);
     sometimes("taper", 30, 80);
     return request;
 }

@@ -121,7 +121,7 @@ TEST_CASE("resume: what cannot be gone on with says what helps", "[compose]") {
         return text.erase(text.find(line), line.size());
     };
     CHECK(obstacle(plan, 3) ==
-          "there is no week 3, the plan has weeks 1 to 2 = --after takes the last week that stays as it is");
+          "there is no week 3, the plan has weeks 1 and 2 = --after takes the last week that stays as it is");
     CHECK(obstacle(std::string{head} + "week 7\n" + usual_week, 3)
               .starts_with("there is no week 3, the plan has week 7 ="));
     CHECK(obstacle(std::string{head} + usual_week)

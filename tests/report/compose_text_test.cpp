@@ -154,7 +154,7 @@ TEST_CASE("compose: the pace that the slot asks for") {
     CHECK(notes(request) == Said{"fits 45 min at a threshold of 1:56 per 100 m or faster"});
     request.slot = Duration::minutes(5);
     request.threshold.reset();
-    CHECK(notes(request) == Said{"fits 5 min at no threshold"});
+    CHECK(notes(request) == Said{"5 min is too short for this plan at any pace"});
 }
 
 TEST_CASE("compose: what is asked for amiss") {
