@@ -29,7 +29,10 @@ _lengthwise() {
     compose:--at) : ;;
     compose:--slot) : ;;
     compose:--not) : ;;
+    compose:--race-name) : ;;
     compose:--pool) : ;;
+    compose:--resume) : ;;
+    compose:--after) : ;;
     compose:--longest) : ;;
     compose:--session) : ;;
     compose:--threshold) : ;;
@@ -124,7 +127,7 @@ _lengthwise_else() {
         behind=nothing
         ;;
     compose)
-        options='--help -h --race --on --from --days --at --slot --not --pool --longest --session --threshold --kit --race-in-pool --limit --explain --color --ascii --width --output -o --force'
+        options='--help -h --race --on --from --days --at --slot --not --race-name --pool --resume --after --longest --session --threshold --kit --race-in-pool --limit --explain --color --ascii --width --output -o --force'
         behind=nothing
         ;;
     check)

@@ -46,12 +46,18 @@ std::string race_line(Request const& request) {
     return fmt::format("race {}{} on {}\n", name, size, spell::iso(race.on));
 }
 
+/// In `unit` where two decimals are enough, which is the most that can be written; else in the other one.
+std::string in_hundredths(Distance size, Unit unit) {
+    auto const other = unit == Unit::metre ? Unit::yard : Unit::metre;
+    return distance(size, size.units() * 100 % one(unit).units() == 0 ? unit : other);
+}
+
 std::string value_of(plan::Limit const& limit, Unit unit) {
     switch (plan::rules[limit.rule].kind) {
     case plan::LimitKind::percent:
         return fmt::format("{}%", limit.low);
     case plan::LimitKind::distance:
-        return distance(Distance::units(limit.low), unit);
+        return in_hundredths(Distance::units(limit.low), unit);
     case plan::LimitKind::duration:
         return spell::with_unit(Duration::ms(limit.low));
     case plan::LimitKind::range:

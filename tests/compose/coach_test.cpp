@@ -118,5 +118,17 @@ TEST_CASE("who swims far has a few long ones that are long", "[compose]") {
     }
 }
 
+TEST_CASE("a limit is written in the unit that can say it", "[compose]") {
+    auto request = support::wish(750, 12, 300, 1000);
+    support::set_limit(request, "session-floor", Distance::metres(1000).units());
+    CHECK(composed(request).says("limit session-floor 1000m\n"));
+    request.pool = Pool::of(Distance::yards(25), Unit::yard);
+    CHECK(composed(request).says("limit session-floor 1000m\n"));
+    request.limits.front().low = request.limits.front().high = Distance::yards(1001).units();
+    CHECK(composed(request).says("limit session-floor 1001yd\n"));
+    request.pool = support::pool_25m;
+    CHECK(composed(request).says("limit session-floor 1001yd\n"));
+}
+
 } // namespace
 } // namespace lengthwise::compose

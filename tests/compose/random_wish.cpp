@@ -78,7 +78,7 @@ compose::Request random_wish(std::mt19937& random) {
     sometimes("week-growth", 2, 30);
     sometimes("race-rep", 50, 110);
     sometimes("slot", 0, 300, Duration::seconds(1).ms());
-    sometimes("session-floor", 0, race * 3 / 2 / Distance::per_metre, Distance::per_metre);
+    sometimes("session-floor", 1, race * 3 / 2 / Distance::per_metre, Distance::per_metre);
     sometimes("taper", 30, 80);
     return request;
 }
