@@ -40,7 +40,8 @@ CardsCommand cards_program(std::vector<std::string> const& words) {
         }
         execvp(program, arguments.data());
         console.say("cards are not installed: there is no program lengthwise-cards\n"
-                    "      = build with -DLENGTHWISE_CARDS=ON; it needs libpango1.0-dev and libcairo2-dev");
+                    "      = install the package lengthwise-cards, or build with -DLENGTHWISE_CARDS=ON;\n"
+                    "        that needs libpango1.0-dev and libcairo2-dev");
         return misused;
     };
 }
