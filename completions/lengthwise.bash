@@ -31,7 +31,7 @@ _lengthwise() {
     compose:--not) : ;;
     compose:--race-name) : ;;
     compose:--pool) : ;;
-    compose:--resume) : ;;
+    compose:--resume) _lengthwise_take -f ;;
     compose:--after) : ;;
     compose:--longest) : ;;
     compose:--session) : ;;

@@ -21,7 +21,7 @@ complete -c lengthwise -n '__fish_seen_subcommand_from compose' -l slot -x -d 'a
 complete -c lengthwise -n '__fish_seen_subcommand_from compose' -l not -x -d 'dates, 2027-05-17,2027-05-20'
 complete -c lengthwise -n '__fish_seen_subcommand_from compose' -l race-name -x -d 'its name, "Gull Island"'
 complete -c lengthwise -n '__fish_seen_subcommand_from compose' -l pool -x -d 'a pool\'s length, 25m, 25yd or "33 1/3 m"'
-complete -c lengthwise -n '__fish_seen_subcommand_from compose' -l resume -x -d 'a plan, plan.swim'
+complete -c lengthwise -n '__fish_seen_subcommand_from compose' -l resume -r -F -d 'a plan\'s file'
 complete -c lengthwise -n '__fish_seen_subcommand_from compose' -l after -x -d 'the last week that stays, "week 3"'
 complete -c lengthwise -n '__fish_seen_subcommand_from compose' -l longest -x -d 'a distance, 200m'
 complete -c lengthwise -n '__fish_seen_subcommand_from compose' -l session -x -d 'a distance, 1000m'

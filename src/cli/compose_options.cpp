@@ -296,7 +296,7 @@ void add(Reader& reader, TypedCompose& typed) {
             return !text.empty();
         };
     };
-    reader.value("--resume", "a plan, plan.swim", keep(typed.resume));
+    reader.value("--resume", "a plan's file", keep(typed.resume));
     reader.value("--after", "the last week that stays, \"week 3\"", [&typed](std::string const& text) {
         typed.after = text;
         return week_number(text).has_value();

@@ -153,8 +153,15 @@ class Reader {
                  fmt::format("--from {} or later", spell::iso(*usual)));
             return;
         }
-        auto const gap = usual ? (request_.from - *usual) / days{7} : 0;
-        request_.first_week = static_cast<int>(number + 1) + static_cast<int>(gap);
+        auto const gap = usual ? std::int64_t{(request_.from - *usual) / days{7}} : 0;
+        auto const last =
+            number + 1 + gap + std::max<std::int64_t>(0, (request_.race.on - request_.from) / days{7});
+        if (last > limits::weeks) {
+            stop(fmt::format("the last week would be week {}, numbers go up to {}", last, limits::weeks),
+                 "give the weeks lower numbers");
+            return;
+        }
+        request_.first_week = static_cast<int>(number + 1 + gap);
     }
 
     using Days = std::set<std::uint8_t>;

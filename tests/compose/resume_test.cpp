@@ -132,6 +132,8 @@ TEST_CASE("resume: what cannot be gone on with says what helps", "[compose]") {
           "week 1 has no date = --from 2027-05-17, or in the plan: week 1 from 2027-05-10");
     CHECK(obstacle(plan, 1, {.from = parse_date("2027-05-02")}) ==
           "Sun 2 May 2027 is not behind week 1 = --from 2027-05-03 or later");
+    CHECK(obstacle(std::string{head} + week(997, " from 2027-04-26", usual_week), 997) ==
+          "the last week would be week 1002, numbers go up to 999 = give the weeks lower numbers");
     CHECK(obstacle(plan + "      lane 1: 100\n") ==
           "the plan has lanes, compose writes for one = a file for each lane goes on by itself");
     CHECK(obstacle(two_weeks(session("for 45min", 600, 100))) ==
