@@ -144,7 +144,7 @@ Reserve::Row Reserve::siblings(plan::Index index, plan::Index first) {
     }
     auto row = of(first);
     for (auto at = first; !plan_.items[at].last;) {
-        at = plan_.items[at].next;
+        at = plan_.after(at);
         put_behind(row, of(at));
     }
     return row;
@@ -193,7 +193,7 @@ void Reserve::find_inside(plan::Index index, plan::Selection const* selection, d
     if (plan_.items[index].kind == plan::Item::Kind::group) {
         for (auto row = of(at); !row.drain.runs_out(x) && !plan_.items[at].last; row = of(at)) {
             x = rest(tank_, waiting(row)).at(row.drain.at(x));
-            at = plan_.items[at].next;
+            at = plan_.after(at);
         }
     }
     find(at, x, found);

@@ -136,7 +136,7 @@ Stretch Stretches::siblings(plan::Index index, plan::Index first, PacingId pacin
     }
     Stretch row;
     for (auto at = first; at != plan::no_index;
-         at = plan_.items[at].last ? plan::no_index : plan_.items[at].next) {
+         at = plan_.items[at].last ? plan::no_index : plan_.after(at)) {
         row.then(of(at, pacing));
     }
     return row;

@@ -10,7 +10,9 @@ namespace lengthwise::calc {
 
 WordTime& WordTimes::of(std::uint32_t key) {
     auto const at = std::ranges::lower_bound(words, key, {}, &WordTime::key);
-    return at != words.end() && at->key == key ? *at : *words.insert(at, WordTime{.key = key, .swimming = {}, .estimated = {}});
+    return at != words.end() && at->key == key
+               ? *at
+               : *words.insert(at, WordTime{.key = key, .swimming = {}, .estimated = {}});
 }
 
 void WordTimes::add(WordTimes const& more, std::int64_t rounds) {

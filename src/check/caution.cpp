@@ -78,7 +78,7 @@ class Judge {
             read(note, session.span);
         }
         for (auto i = session.sections.first; i < session.sections.end(); ++i) {
-            read(inquiry_.plan.heading_of(inquiry_.plan.sections[i]).name, inquiry_.plan.sections[i].span);
+            read(inquiry_.plan.heading_of(inquiry_.plan.sections[i]).name, inquiry_.plan.sections[i].span());
         }
     }
 

@@ -39,10 +39,11 @@ void sections(Inquiry& inquiry) {
         for (auto i = session.sections.first; i < session.sections.end(); ++i) {
             auto const& section = inquiry.plan.sections[i];
             if (section.deeper) {
-                inquiry.warn(section.span, "this drill begins a new section",
+                inquiry.warn(section.span(), "this drill begins a new section",
                              "a drill to swim stands behind an amount: 4 x 50 drill");
             } else if (section.body == plan::no_index) {
-                inquiry.warn(section.span, fmt::format("this {} is empty", spelling(word_of(section.kind))));
+                inquiry.warn(section.span(),
+                             fmt::format("this {} is empty", spelling(word_of(section.kind))));
             }
         }
     }

@@ -52,7 +52,7 @@ class Comparison {
         if (a == b || a == plan::no_index || b == plan::no_index || !met_.insert({a, b}).second) {
             return true;
         }
-        for (;; a = plan_.items[a].next, b = plan_.items[b].next) {
+        for (;; a = plan_.after(a), b = plan_.after(b)) {
             if (!alike(plan_.items[a], plan_.items[b])) {
                 return false;
             }
@@ -294,18 +294,18 @@ class Drilled {
 void heading(Inquiry& inquiry, plan::Section const& section, Drilled& drilled) {
     if (section.kind == SectionKind::drill && !inquiry.plan.heading_of(section).name.empty() &&
         section.body != plan::no_index && !drilled.section(section)) {
-        inquiry.note(section.span,
+        inquiry.note(section.span(),
                      fmt::format("\"{}\" names the section, no line below it is swum as a drill",
                                  inquiry.plan.heading_of(section).name),
                      "try: 4 x 50 drill \"fist\"");
     }
-    low_percent(inquiry, inquiry.plan.heading_of(section).said.effort, section.span, {});
+    low_percent(inquiry, inquiry.plan.heading_of(section).said.effort, section.span(), {});
     if (holds(inquiry.plan.heading_of(section).said)) {
         Distances distances;
         Heirs{inquiry.plan, Class::effort}.of_section(
             section, [&](Item const& leaf) { distances.add(inquiry.plan, leaf); });
         if (distances.several()) {
-            say_hold(inquiry, section.span);
+            say_hold(inquiry, section.span());
         }
     }
 }

@@ -83,7 +83,9 @@ Index ItemReader::note(Tree const& tree, std::uint32_t node) {
 
 /// Stores an item whose inside, if it has one, now stands behind it.
 Index ItemReader::close(Index index, Item item) {
-    item.next = static_cast<Index>(work_.plan.items.size());
+    if (item.kind == Item::Kind::group) {
+        item.amount = static_cast<Index>(work_.plan.items.size());
+    }
     work_.plan.items[index] = item;
     return index;
 }
@@ -306,8 +308,10 @@ Load ItemReader::use(Behind const& behind, std::uint32_t name, Index index, Here
     auto const load =
         rounds(behind, index, here, [&](Here inside, bool) { return set_body(*set, inside, at); });
     auto& item = work_.plan.items[index];
+    auto const next = work_.plan.after(index);
     item.kind = Item::Kind::use;
-    item.amount = *sets_.at(*set).in_plan;
+    item.amount = static_cast<Index>(work_.plan.uses.size());
+    work_.plan.uses.push_back({*sets_.at(*set).in_plan, next});
     return load;
 }
 

@@ -47,13 +47,12 @@ struct Item {
         timed_reps,   ///< `count` reps of `duration()`
         ladder,       ///< `count` reps, their distances in Plan::rungs from `body` on
         timed_ladder, ///< the same with durations
-        group,        ///< `count` rounds of the items from `body` on
-        use,          ///< `count` rounds of the one item at `body`; `amount` indexes Plan::sets
+        group,        ///< `count` rounds of the items from `body` on; `amount` is where Plan::after goes on
+        use,          ///< `count` rounds of the one item at `body`; `amount` indexes Plan::uses
         pause,        ///< `duration()`; `body` indexes Plan::texts when it has a note
         note          ///< `body` indexes Plan::texts
     };
 
-    Index next = 0; ///< index one past this item and all that was written inside it
     Index body = no_index;
     Index terms = 0;          ///< into Plan::terms
     std::uint32_t amount = 0; ///< Distance units or milliseconds, by kind; limits::rep_km fits
@@ -81,7 +80,7 @@ struct Item {
     }
 };
 
-static_assert(sizeof(Item) == 32); // a line of text is not much longer
+static_assert(sizeof(Item) == 28); // a line of text is not much longer
 static_assert(limits::rep_km * 1000 * Distance::per_metre <= 0xFFFF'FFFF);
 
 /// One part of a split. Parts are of the rep's kind; their sum goes a whole number of times into it.
@@ -141,11 +140,16 @@ struct Heading {
 
 struct Section {
     SectionKind kind = SectionKind::main;
-    bool deeper = false;   ///< a `drill` heading indented deeper than the item above it
-    Index heading = 0;     ///< of Plan::headings; 0: nothing said
-    Span span;             ///< of the heading
-    Index body = no_index; ///< first item; no_index when empty
+    bool deeper = false;      ///< a `drill` heading indented deeper than the item above it
+    std::uint16_t length = 0; ///< bytes of the heading, which is one line
+    std::uint32_t begin = 0;  ///< of the heading
+    Index heading = 0;        ///< of Plan::headings; 0: nothing said
+    Index body = no_index;    ///< first item; no_index when empty
+
+    [[nodiscard]] Span span() const { return {begin, begin + length}; }
 };
+
+static_assert(sizeof(Section) == 16);
 
 struct Factor {
     Word word = Word::none; ///< a stroke, mode, gear or one of the five effort words
@@ -241,6 +245,12 @@ struct Swimmer {
     std::optional<std::uint32_t> share; ///< `distance 80%`
 };
 
+/// Where a set is used.
+struct Use {
+    Index set = 0;  ///< of Plan::sets
+    Index next = 0; ///< of Plan::items: behind what was read for it
+};
+
 /// A named set that is used; its first reading stands for its text.
 struct NamedSet {
     Text name;
@@ -269,6 +279,7 @@ struct Plan {
     std::vector<Duration> send_offs;
     std::vector<Text> texts;
     std::vector<NamedSet> sets;
+    std::vector<Use> uses;
     std::vector<Settings> settings{Settings{}}; ///< 0: nothing set
     Index file_settings = 0;                    ///< the file's own
     std::vector<Pool> pools;
@@ -277,6 +288,15 @@ struct Plan {
     std::shared_ptr<std::deque<std::string>> kept =
         std::make_shared<std::deque<std::string>>(); ///< texts that had escapes
 
+    /// The index behind an item and all that was written inside it: of its next sibling, if it has one.
+    [[nodiscard]] Index after(Index index) const {
+        auto const& item = items[index];
+        return item.kind == Item::Kind::group ? item.amount
+               : item.kind == Item::Kind::use ? uses[item.amount].next
+                                              : index + 1;
+    }
+    /// The set that a use names.
+    [[nodiscard]] NamedSet const& set_of(Item const& use) const { return sets[uses[use.amount].set]; }
     [[nodiscard]] Heading const& heading_of(Section const& section) const {
         return headings[section.heading];
     }
@@ -288,27 +308,26 @@ class Siblings {
   public:
     class Iterator {
       public:
-        Iterator(std::vector<Item> const& items, Index at) : items_(&items), at_(at) {}
-        Item const& operator*() const { return (*items_)[at_]; }
+        Iterator(Plan const& plan, Index at) : plan_(&plan), at_(at) {}
+        Item const& operator*() const { return plan_->items[at_]; }
         Iterator& operator++() {
-            auto const& item = (*items_)[at_];
-            at_ = item.last ? no_index : item.next;
+            at_ = plan_->items[at_].last ? no_index : plan_->after(at_);
             return *this;
         }
         [[nodiscard]] Index index() const { return at_; }
         bool operator!=(Iterator const& other) const { return at_ != other.at_; }
 
       private:
-        std::vector<Item> const* items_;
+        Plan const* plan_;
         Index at_;
     };
 
-    Siblings(Plan const& plan, Index first) : items_(plan.items), first_(first) {}
-    [[nodiscard]] Iterator begin() const { return {items_, first_}; }
-    [[nodiscard]] Iterator end() const { return {items_, no_index}; }
+    Siblings(Plan const& plan, Index first) : plan_(plan), first_(first) {}
+    [[nodiscard]] Iterator begin() const { return {plan_, first_}; }
+    [[nodiscard]] Iterator end() const { return {plan_, no_index}; }
 
   private:
-    std::vector<Item> const& items_;
+    Plan const& plan_;
     Index first_;
 };
 

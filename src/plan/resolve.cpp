@@ -226,7 +226,9 @@ class Resolver {
         }
         Section section;
         section.kind = section_of(tree_.nodes[node].as_word());
-        section.span = own_line(node, lines);
+        auto const own = own_line(node, lines);
+        section.begin = own.begin;
+        section.length = static_cast<std::uint16_t>(std::min<std::uint32_t>(own.end - own.begin, 0xFFFF));
         section.deeper = section.kind == SectionKind::drill && line_above_ &&
                          indent(tree_.nodes[node].begin) > indent(*line_above_);
         auto context = plain;

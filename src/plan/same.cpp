@@ -109,7 +109,7 @@ class Comparison {
     }
 
     static Index after(Plan const& plan, Index item) {
-        return plan.items[item].last ? no_index : plan.items[item].next;
+        return plan.items[item].last ? no_index : plan.after(item);
     }
 
     /// What several places share is compared once: sets of sets could be reached without end.
@@ -136,7 +136,7 @@ class Comparison {
         case Item::Kind::group:
             return bodies(a.body, b.body);
         case Item::Kind::use:
-            return a_.sets[a.amount].name == b_.sets[b.amount].name && bodies(a.body, b.body);
+            return a_.set_of(a).name == b_.set_of(b).name && bodies(a.body, b.body);
         case Item::Kind::pause:
             return a.amount == b.amount && text(a_, a.body) == text(b_, b.body);
         case Item::Kind::note:

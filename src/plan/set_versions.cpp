@@ -31,7 +31,7 @@ class Collector {
 
     /// A set's words are the same in every context, so one for each pool is enough.
     void use(Item const& item, Pool const& pool) {
-        auto& versions = found_[static_cast<std::size_t>(item.amount)];
+        auto& versions = found_[plan_.uses[item.amount].set];
         auto const same_pool = [&](Version<Item> const& version) { return *version.pool == pool; };
         if (item.body == no_index || std::ranges::any_of(versions, same_pool)) {
             return;

@@ -95,7 +95,7 @@ void ItemSpeller::group(Versions<Item> const& item) {
 void ItemSpeller::use(Versions<Item> const& item) {
     if (!expands(words(item))) {
         tree_.leaf(Kind::use);
-        return tree_.string(Kind::name, plan_.sets[static_cast<Index>(words(item).amount)].name);
+        return tree_.string(Kind::name, plan_.set_of(words(item)).name);
     }
     auto const held = expanded(inside(item));
     bool const parenthesised = words(held).kind == Item::Kind::group && is_plain(words(held));
@@ -108,7 +108,9 @@ void ItemSpeller::children(Versions<Item> item) {
         if (words(item).last) {
             return;
         }
-        item = each(item, [&](Item const& i) -> Item const& { return plan_.items[i.next]; });
+        item = each(item, [&](Item const& i) -> Item const& {
+            return plan_.items[plan_.after(static_cast<Index>(&i - plan_.items.data()))];
+        });
     }
 }
 

@@ -215,7 +215,7 @@ void CardRows::group(CardRow& row, Item const& item, bool gap) {
     }
     if (!fits(item)) {
         row.kind = CardRow::Kind::set;
-        row.what = {"\"" + visible(plan_.sets[item.amount].name) + "\""};
+        row.what = {"\"" + visible(plan_.set_of(item).name) + "\""};
         return;
     }
     auto held = swum(plan_.items[item.body], between);

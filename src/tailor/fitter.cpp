@@ -64,7 +64,7 @@ Fitter::Change Fitter::rounds(Item const& item, Fit const& fit) {
 
 Fitter::Change Fitter::body(Item const& item, Index first, Fit const& fit) {
     if (item.kind == Item::Kind::use) {
-        auto& of_set = set_bodies_[static_cast<Index>(item.amount)];
+        auto& of_set = set_bodies_[plan_.uses[item.amount].set];
         of_set = of_set == plan::no_index ? first : of_set;
         return change_of(first, fit);
     }
@@ -132,18 +132,19 @@ bool Fitter::has_times(Terms const& of) const {
 
 void Fitter::keep_used_sets() {
     std::vector<plan::NamedSet> used;
-    std::vector<std::int64_t> places(set_bodies_.size(), 0);
+    std::vector<Index> places(set_bodies_.size(), 0);
     for (std::size_t i = 0; i < set_bodies_.size(); ++i) {
         if (set_bodies_[i] != plan::no_index) {
-            places[i] = static_cast<std::int64_t>(used.size());
+            places[i] = static_cast<Index>(used.size());
             used.push_back(plan_.sets[i]);
             used.back().body = set_bodies_[i];
         }
     }
     for (std::size_t i = 0; i < seen_.size(); ++i) {
-        auto& item = plan_.items[i];
+        auto const& item = plan_.items[i];
         if (seen_[i] != Change::unknown && item.kind == Item::Kind::use) {
-            item.amount = static_cast<std::uint32_t>(places[item.amount]);
+            auto& set = plan_.uses[item.amount].set;
+            set = places[set];
         }
     }
     plan_.sets = std::move(used);

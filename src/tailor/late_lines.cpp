@@ -140,19 +140,29 @@ std::vector<std::size_t> dropping_order(Plan const& plan, std::vector<Index> con
     return order;
 }
 
+/// What is not swum any more becomes a note that says nothing; its place stays, so that all others keep
+/// theirs.
+void silence(Plan& plan, Index line) {
+    auto& item = plan.items[line];
+    item.kind = plan::Item::Kind::note;
+    item.body = static_cast<Index>(plan.texts.size());
+    plan.texts.emplace_back();
+}
+
 plan::Plan left_to_swim(Plan plan, LateWish const& wish) {
     auto const late = late_lines(plan, wish);
     auto const sections = plan.sessions[wish.session].sections;
+    auto line = late.lines.begin();
     for (auto section = sections.first; section < sections.end(); ++section) {
-        plan.sections[section].body = plan::no_index;
-    }
-    for (std::size_t i = late.lines.size(); i-- > 0;) {
-        auto const [index, section, number, left_out, lanes] = late.lines[i];
-        auto& body = plan.sections[section].body;
-        auto& item = plan.items[index];
-        item.last = body == plan::no_index;
-        item.next = item.last ? item.next : body;
-        body = index;
+        for (auto at = plan.sections[section].body; at != plan::no_index;) {
+            auto const next = plan.items[at].last ? plan::no_index : plan.after(at);
+            if (line != late.lines.end() && line->item == at) {
+                ++line;
+            } else {
+                silence(plan, at);
+            }
+            at = next;
+        }
     }
     return plan;
 }

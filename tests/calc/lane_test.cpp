@@ -188,7 +188,7 @@ TEST_CASE("lane: a swimmer's pace is his own, over his share") {
     CHECK(swim->pace == Exact{138'000, Distance::metres(100).units()}); // 115 % of 2:00
     CHECK(swim->distance == Distance::metres(320));
     auto const exact =
-        calc::swim_of(plan, around, plan.swimmers[0], calc::lane_reps(plan, plan.items[line].next).front());
+        calc::swim_of(plan, around, plan.swimmers[0], calc::lane_reps(plan, plan.after(line)).front());
     REQUIRE(exact);
     CHECK(exact->pace == Exact{90'000, Distance::metres(100).units()});
 }

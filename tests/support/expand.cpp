@@ -59,7 +59,7 @@ class Expander {
     void siblings(plan::Index at) {
         while (at != plan::no_index) {
             item(plan_.items[at]);
-            at = plan_.items[at].last ? plan::no_index : plan_.items[at].next;
+            at = plan_.items[at].last ? plan::no_index : plan_.after(at);
         }
     }
 
@@ -194,7 +194,7 @@ void expand(plan::Plan const& plan, plan::Session const& session, Swimmer swimme
             if (mine && item.optional == swimmer.optional) {
                 expander.item(item);
             }
-            at = item.last ? plan::no_index : item.next;
+            at = item.last ? plan::no_index : plan.after(at);
         }
     }
 }

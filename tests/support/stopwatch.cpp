@@ -59,7 +59,7 @@ class Diary {
                     watched_.lines.push_back({at, {}, {}});
                     write(item);
                 }
-                at = item.last ? plan::no_index : item.next;
+                at = item.last ? plan::no_index : plan_.after(at);
             }
         }
     }
@@ -132,8 +132,8 @@ class Diary {
     void inside(plan::Item const& item, plan::Index at) {
         while (at != plan::no_index) {
             write(plan_.items[at]);
-            at = item.kind == plan::Item::Kind::use || plan_.items[at].last ? plan::no_index
-                                                                            : plan_.items[at].next;
+            at =
+                item.kind == plan::Item::Kind::use || plan_.items[at].last ? plan::no_index : plan_.after(at);
         }
     }
 
