@@ -238,7 +238,7 @@ TEST_CASE("only what is left is swum of the plan", "[late]") {
     auto const read = support::read_plan(whole);
     auto const left = tailor::left_to_swim(read.plan(), {.after = 5, .left = seconds(60)});
     std::vector<Distance> main;
-    for (auto const section : {0, 1, 2}) {
+    for (std::size_t section = 0; section < 3; ++section) {
         for (auto const& item : plan::items_from(left, left.sections[section].body)) {
             if (item.is_swum()) {
                 CHECK(section == 2);
