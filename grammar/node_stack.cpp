@@ -17,7 +17,7 @@ void NodeStack::make_room() {
     }
     auto const read = std::max<std::size_t>(data_[size_ - 1].begin - base_, 1);
     auto const density = static_cast<double>(size_) / static_cast<double>(read);
-    auto const whole = static_cast<std::size_t>(density * 1.02 * static_cast<double>(bytes_));
+    auto const whole = static_cast<std::size_t>(density * 1.01 * static_cast<double>(bytes_));
     auto const dense = bytes_ / 4; // a beginning may deceive
     store_.reserve(std::max<std::size_t>(std::min(whole, dense), size_ + size_ / 2) + step);
 }

@@ -80,7 +80,7 @@ std::optional<Duration> slowest_fitting(plan::Plan const& plan, plan::Index sess
 std::optional<Duration> slowest_fitting(plan::Plan const& plan, std::vector<plan::Index> const& sessions) {
     std::vector<Wanted> wanted;
     for (auto const session : sessions) {
-        wanted.push_back({session, plan.sessions[session].slot.value_or(Duration{})});
+        wanted.push_back({session, plan.sessions[session].slot().value_or(Duration{})});
     }
     return slowest_fitting(plan, wanted);
 }

@@ -70,7 +70,7 @@ class Judge {
         for (auto const& verdict : verdicts_) {
             auto const say = verdict.error ? &Inquiry::error : &Inquiry::warn;
             auto message = fmt::format("{}{}, the slot is {}", verdict.takes,
-                                       lanes_.in(verdict.lanes, session), spell::spaced(*session.slot));
+                                       lanes_.in(verdict.lanes, session), spell::spaced(*session.slot()));
             if (!kept_free_.zero()) {
                 message += fmt::format(" with {} kept free", spell::spaced(kept_free_));
             }
@@ -81,7 +81,7 @@ class Judge {
   private:
     void judge(plan::Index index, int lane) {
         auto const& session = inquiry_.plan.sessions[index];
-        auto const room = *session.slot - kept_free_;
+        auto const room = *session.slot() - kept_free_;
         if (auto const time = inquiry_.clock().session(index, lane).total()) {
             auto const over = spell::clock(rounded_up(time->high - room));
             if (time->expected > room) {
@@ -127,7 +127,7 @@ void judge(Inquiry& inquiry) {
     auto const& sessions = inquiry.plan.sessions;
     Judge judge{inquiry};
     for (plan::Index i = 0; i < sessions.size(); ++i) {
-        if (sessions[i].slot && !inquiry.waived(sessions[i])) {
+        if (sessions[i].slot() && !inquiry.waived(sessions[i])) {
             judge.session(i);
         }
     }

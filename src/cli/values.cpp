@@ -105,7 +105,7 @@ std::optional<Distance> swum(std::string_view text, std::string_view pool) {
 
 std::optional<Duration> booked(std::string_view text) {
     return from_plan<Duration>({{"session for", text}}, [](plan::Plan const& plan) {
-        return plan.sessions.empty() ? std::nullopt : plan.sessions.front().slot;
+        return plan.sessions.empty() ? std::nullopt : plan.sessions.front().slot();
     });
 }
 

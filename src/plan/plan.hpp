@@ -208,8 +208,12 @@ struct Session {
     std::optional<std::uint8_t> day; ///< as written, 0 Monday … 6 Sunday
     bool said_date = false;          ///< the date itself was written
     std::optional<TimeOfDay> at;
-    std::optional<Duration> slot;
-    Span slot_span; ///< `for 45min`
+    std::uint32_t slot_ms = 0; ///< 0: none
+    Span slot_span;            ///< `for 45min`
+
+    [[nodiscard]] std::optional<Duration> slot() const {
+        return slot_ms == 0 ? std::nullopt : std::optional{Duration::ms(slot_ms)};
+    }
 };
 
 struct Week {

@@ -61,7 +61,7 @@ class Resolver {
         }
         auto const of = [&](Kind kind) { return nodes[static_cast<std::uint8_t>(kind)]; };
         auto const lines = of(Kind::item) + of(Kind::pause) + of(Kind::note_line);
-        work_.plan.items.reserve(lines + lines / 64 + 64); // some sets are read more than once
+        work_.plan.items.reserve(lines + lines / 128 + 64); // some sets are read more than once
         work_.plan.sections.reserve(of(Kind::section));
         work_.plan.sessions.reserve(of(Kind::session));
     }
@@ -164,12 +164,12 @@ class Resolver {
                 session.at = TimeOfDay{static_cast<std::uint16_t>(part.value)};
                 break;
             case Kind::slot:
-                session.slot = duration_of(part);
+                session.slot_ms = static_cast<std::uint32_t>(duration_of(part).ms());
                 session.slot_span = with_word_before(span_of(part));
-                if (*session.slot < Duration::minutes(1)) {
+                if (session.slot_ms < Duration::minutes(1).ms()) {
                     work_.report.error(
                         code::amount, span_of(part),
-                        fmt::format("a slot of {}: from 1min on", spell::duration(*session.slot)),
+                        fmt::format("a slot of {}: from 1min on", spell::duration(duration_of(part))),
                         "for 45min");
                 }
                 break;

@@ -64,7 +64,7 @@ class Comparison {
 
     bool same(Session const& a, Session const& b) {
         return a.name == b.name && a.date == b.date && a.day == b.day && a.said_date == b.said_date &&
-               a.at == b.at && a.slot == b.slot && same_settings(a.settings, b.settings) &&
+               a.at == b.at && a.slot_ms == b.slot_ms && same_settings(a.settings, b.settings) &&
                a_.pool_of(a) == b_.pool_of(b) && same(threshold(a_, a), threshold(b_, b)) &&
                runs(a_.sections, a.sections, b_.sections, b.sections);
     }

@@ -149,8 +149,8 @@ class PlanSpeller {
         if (session.at) {
             tree_.leaf(Kind::time_of_day, session.at->minutes);
         }
-        if (session.slot) {
-            tree_.time(Kind::slot, *session.slot, TimeStyle::with_unit);
+        if (session.slot()) {
+            tree_.time(Kind::slot, *session.slot(), TimeStyle::with_unit);
         }
         name(session.name);
         spell_settings(tree_, plan_.settings[session.settings], plan_.pool_of(session));

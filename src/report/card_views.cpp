@@ -200,12 +200,12 @@ class CardMaker {
         auto const takes = known_ ? clock_.session(index_, timed_as_).total() : std::nullopt;
         if (takes) {
             auto const band = band_minutes(*takes);
-            if (session_.slot) {
-                card_.minutes.push_back(band + " of " + spell::spaced(*session_.slot));
+            if (session_.slot()) {
+                card_.minutes.push_back(band + " of " + spell::spaced(*session_.slot()));
             }
             card_.minutes.push_back(band + " min");
-        } else if (session_.slot) {
-            card_.minutes.push_back(spell::spaced(*session_.slot));
+        } else if (session_.slot()) {
+            card_.minutes.push_back(spell::spaced(*session_.slot()));
         }
         card_.caution = "Breathe freely; lifeguard on deck";
     }

@@ -19,7 +19,7 @@ DeckClock DeckTimer::read(std::vector<int> const& lanes, std::optional<TimeOfDay
     auto const& session = plan_.sessions[session_];
     DeckClock clock;
     clock.from = start ? start : session.at;
-    clock.slot = session.slot;
+    clock.slot = session.slot();
     clock.too_long = clock_.passes_limit(session_).has_value();
     if (clock.too_long) {
         lines_.resize(lanes.size());

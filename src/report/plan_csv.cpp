@@ -99,7 +99,7 @@ class RowWriter {
         auto const& session = plan_.sessions[index];
         auto const& pool = plan_.pool_of(session);
         begin(session);
-        session.slot ? csv_.figure(spell::json_seconds(*session.slot)) : csv_.empty();
+        session.slot() ? csv_.figure(spell::json_seconds(*session.slot())) : csv_.empty();
         pool.has_length() ? csv_.figure(spell::json_metres(pool.length)) : csv_.empty();
         sums(summary_.session(index));
         end();

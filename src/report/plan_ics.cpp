@@ -52,7 +52,7 @@ class CalendarWriter {
         begin(place(index), *session.date);
         if (session.at) {
             ics_.line("DTSTART", ics_moment(*session.date, *session.at));
-            if (auto const takes = session.slot ? session.slot : whole_minutes(longest_time(view))) {
+            if (auto const takes = session.slot() ? session.slot() : whole_minutes(longest_time(view))) {
                 ics_.line("DURATION", ics_duration(*takes));
             }
         } else {

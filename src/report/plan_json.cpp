@@ -106,7 +106,7 @@ class PlanWriter {
         put_date(json_, "date", session.date);
         put_text(json_, "day", day_label(session));
         put_text(json_, "time", session.at ? spell::time_of_day(*session.at) : std::string{});
-        seconds("slot_seconds", session.slot);
+        seconds("slot_seconds", session.slot());
         pool(plan_.pool_of(session));
         json_.key("kit").begin_array();
         for (auto const& gear : view.kit) {

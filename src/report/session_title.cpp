@@ -14,8 +14,8 @@ std::string when(plan::Session const& session) {
     if (session.at) {
         parts.push_back(spell::time_of_day(*session.at));
     }
-    if (session.slot) {
-        parts.push_back(spell::spaced(*session.slot));
+    if (session.slot()) {
+        parts.push_back(spell::spaced(*session.slot()));
     }
     return fold_parts(parts, ", ", std::numeric_limits<std::size_t>::max());
 }

@@ -57,7 +57,7 @@ std::vector<std::string> lane_words(plan::Plan const& plan, SessionView const& v
         pool.has_length() && swum.lengths > 0 ? lengths_words(swum.lengths) : "",
         swum.timed.zero() ? "" : spell::duration(swum.timed) + " timed",
         swum.longest.zero() ? "" : "longest rep " + spell::distance(swum.longest, pool.unit, ascii),
-        time_words(lane, session.slot, ascii)};
+        time_words(lane, session.slot(), ascii)};
     if (lane.takes && lane.threshold) {
         words.push_back("threshold " + pace_text(*lane.threshold, ascii));
     }

@@ -154,7 +154,7 @@ class SessionTable {
     /// Does it fit? Each lane's answer stands below its columns.
     template <typename Row>
     void add_slot(Row row) const {
-        auto const& slot = screen_.plan().sessions[session_].slot;
+        auto const& slot = screen_.plan().sessions[session_].slot();
         row(slot ? "slot " + spell::spaced(*slot) : "time", Ink::plain, [&](auto& cells, std::size_t block) {
             cells.resize(cells.size() + columns(shown_).size());
             auto const figures = whole_.swum(lane(block));

@@ -79,7 +79,7 @@ std::string why_unknown(plan::Plan const& plan, Tally const& tally, bool one_ses
 std::vector<plan::Index> with_slots(plan::Plan const& plan, plan::Run sessions) {
     std::vector<plan::Index> with;
     for (auto i = sessions.first; i < sessions.end(); ++i) {
-        if (plan.sessions[i].slot) {
+        if (plan.sessions[i].slot()) {
             if (!with.empty() &&
                 plan.pool_of(plan.sessions[i]) != plan.pool_of(plan.sessions[with.front()])) {
                 return {};
@@ -155,7 +155,7 @@ std::string answers(Screen const& screen, plan::Index session) {
         auto const who = answer.lanes.any() ? lanes_label(answer.lanes, screen.ascii())
                          : all.size() > 1   ? "others"
                                             : std::string{};
-        table.row({{who, {}}, {words(answer, screen.plan().sessions[session].slot, screen.ascii()), {}}});
+        table.row({{who, {}}, {words(answer, screen.plan().sessions[session].slot(), screen.ascii()), {}}});
     }
     return "\n" + table.text(screen.paint);
 }

@@ -279,7 +279,7 @@ TEST_CASE("docs/time.md says at which threshold its sessions fit") {
         auto const read = support::read_plan("pool 25m\nsession for " + row[1] + "\nmain\n" + row[0] + '\n');
         REQUIRE(read.error() == "");
         auto const& plan = read.plan();
-        auto const pace = calc::slowest_fitting(plan, 0, *plan.sessions.front().slot);
+        auto const pace = calc::slowest_fitting(plan, 0, *plan.sessions.front().slot());
         CHECK(row[2] == (pace ? spell::clock(*pace) : "-"));
     }
 }
