@@ -99,7 +99,7 @@ std::string what_would_fit(plan::Plan const& plan, plan::Run sessions) {
     auto const& first = plan.sessions[with.front()];
     auto const unit = plan.pool_of(first).unit;
     if (sessions.count == 1) {
-        auto text = fits_text(*first.slot, calc::slowest_fitting(plan, with.front(), *first.slot), unit);
+        auto text = fits_text(*first.slot(), calc::slowest_fitting(plan, with.front(), *first.slot()), unit);
         text.front() = 'F';
         return text + ".";
     }
