@@ -241,10 +241,10 @@ class Reader {
         auto differ = false;
         auto missing = false;
         each_session([&](plan::Session const& session) {
-            missing = missing || !session.slot;
-            if (session.slot) {
-                differ = differ || (least && *least != *session.slot);
-                least = least ? std::min(*least, *session.slot) : *session.slot;
+            missing = missing || !session.slot();
+            if (session.slot()) {
+                differ = differ || (least && *least != *session.slot());
+                least = least ? std::min(*least, *session.slot()) : *session.slot();
             }
         });
         if (instead_.slot) {
