@@ -11,6 +11,7 @@
 #include <system_error>
 #include <thread>
 #include <utility>
+#include <vector>
 
 namespace lengthwise::cli {
 
@@ -72,6 +73,9 @@ class Opened final : public Output {
     bool used_ = false;
 };
 
+/// So many are worked on one after the other by one thread: small files are not worth a thread each.
+constexpr std::size_t most_in_batch = 16;
+
 /// Goes through the files in their order, while others are worked on ahead of their turn.
 class Round {
   public:
@@ -81,31 +85,64 @@ class Round {
           progress_(console.err, console.watched, command, files.size()) {}
 
     int go(int code) {
-        for (auto const& name : files_) {
+        while (next_ < files_.size()) {
             look_ahead();
-            auto part = std::move(ahead_.front());
+            auto batch = std::move(ahead_.front());
             ahead_.pop_front();
-            code = std::max(code, part.valid() ? take(part.get()) : at_once(name));
-            progress_.step();
+            if (!batch.valid()) {
+                code = std::max(code, at_once(files_[next_]));
+                step();
+                continue;
+            }
+            for (auto& part : batch.get()) {
+                code = std::max(code, take(std::move(part)));
+                step();
+            }
         }
         progress_.wipe();
         return code;
     }
 
   private:
+    using Batch = std::vector<Part>;
+
+    void step() {
+        ++next_;
+        progress_.step();
+    }
+
     void look_ahead() {
         while (begun_ < files_.size() && ahead_.size() < 2 * cores_) {
-            ahead_.push_back(begin(files_[begun_++]));
+            auto const end = end_of_batch(begun_);
+            ahead_.push_back(begin(begun_, end));
+            begun_ = end;
         }
+    }
+
+    [[nodiscard]] bool alone(std::size_t file) const { return files_.size() == 1 || files_[file] == "-"; }
+
+    [[nodiscard]] std::size_t end_of_batch(std::size_t first) const {
+        auto const most = std::clamp<std::size_t>(files_.size() / (4 * cores_), 1, most_in_batch);
+        auto end = first + 1;
+        while (!alone(first) && end < files_.size() && end - first < most && !alone(end)) {
+            ++end;
+        }
+        return end;
     }
 
     /// Nothing for what is left to its turn: standard input can only be read by one, and a single file
     /// need not keep what it says.
-    std::future<Part> begin(std::string const& name) {
-        if (files_.size() == 1 || name == "-") {
+    std::future<Batch> begin(std::size_t first, std::size_t end) {
+        if (alone(first)) {
             return {};
         }
-        auto const work = [this, &name] { return part_of(name, console_, work_); };
+        auto const work = [this, first, end] {
+            Batch batch;
+            for (auto i = first; i < end; ++i) {
+                batch.push_back(part_of(files_[i], console_, work_));
+            }
+            return batch;
+        };
         if (cores_ > 1) {
             try {
                 SignalsHeld const held; // a new thread inherits it: signals stay the main thread's
@@ -155,9 +192,10 @@ class Round {
     Joint joint_;
     Progress progress_;
     std::size_t cores_ = std::max(1U, std::thread::hardware_concurrency());
-    std::size_t begun_ = 0;
+    std::size_t next_ = 0;  ///< whose turn it is
+    std::size_t begun_ = 0; ///< the first that nobody works on yet
     bool first_ = true;
-    std::deque<std::future<Part>> ahead_; // last: what still runs ends before the rest goes
+    std::deque<std::future<Batch>> ahead_; // last: what still runs ends before the rest goes
 };
 
 } // namespace

@@ -28,8 +28,9 @@ struct Joint {
     std::string_view between{};
 };
 
-/// `command` is what the progress line calls itself. At most twice as many files as there are cores are
-/// in memory at a time. Gives the worst exit code, that of naming them included.
+/// `command` is what the progress line calls itself. At most twice as many plans as there are cores are
+/// in memory at a time, and what sixteen times as many have said. Gives the worst exit code, that of naming
+/// them included.
 int each_file(std::string_view command, Named const& named, Console& console, FileWork const& work,
               Joint joint = {});
 
