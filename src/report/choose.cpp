@@ -107,13 +107,16 @@ std::string quoted(std::string_view text) {
 
 std::string no_week(plan::Plan const& plan, std::uint32_t asked) {
     std::string known;
+    int count = 0;
     for (auto const& week : plan.weeks) {
         if (week.number && known.size() < 40) {
             known.append(known.empty() ? "" : ", ").append(std::to_string(*week.number));
+            ++count;
         }
     }
     auto const problem = "no week " + std::to_string(asked);
-    return problem + (known.empty() ? "; the plan has no numbered week" : "; the plan has week " + known);
+    return count == 0 ? problem + "; the plan has no numbered week"
+                      : problem + (count == 1 ? "; the plan has week " : "; the plan has weeks ") + known;
 }
 
 bool has_week(plan::Plan const& plan, std::uint32_t number) {
@@ -121,8 +124,9 @@ bool has_week(plan::Plan const& plan, std::uint32_t number) {
                        [&](plan::Week const& week) { return week.number == number; });
 }
 
-/// Why these sessions are not one.
-std::string not_one(plan::Plan const& plan, Wish const& wish, std::vector<plan::Index> const& found) {
+/// Why these sessions are not one; `none_on` is a day that was asked for and has none.
+std::string not_one(plan::Plan const& plan, Wish const& wish, std::vector<plan::Index> const& found,
+                    std::optional<Date> none_on) {
     auto const where = wish.week ? " in week " + std::to_string(*wish.week) : std::string{};
     if (found.empty()) {
         auto const all = sessions_like(plan, {wish.week, std::nullopt, std::nullopt});
@@ -132,7 +136,8 @@ std::string not_one(plan::Plan const& plan, Wish const& wish, std::vector<plan::
         return "no session " + quoted(wish.session.value_or("")) + where + "; try one of" + list(plan, all);
     }
     auto const what = wish.session ? " sessions fit " + quoted(*wish.session) : std::string{" sessions"};
-    return std::to_string(found.size()) + what + where + "; choose one with --week and --session" +
+    auto const none = none_on ? ", none on " + spell::day(*none_on) : std::string{};
+    return std::to_string(found.size()) + what + where + none + "; choose one with --week and --session" +
            list(plan, found);
 }
 
@@ -158,7 +163,7 @@ Picked one_session(plan::Plan const& plan, Wish const& wish, std::vector<plan::I
     if (found.size() == 1) {
         return {{Scope::Kind::session, found.front()}, {}};
     }
-    return {{}, not_one(plan, wish, found)};
+    return {{}, not_one(plan, wish, found, std::nullopt)};
 }
 
 } // namespace
@@ -203,7 +208,10 @@ Picked pick_session(plan::Plan const& plan, Wish const& wish, std::optional<Date
         std::vector<plan::Index> of_today;
         std::copy_if(found.begin(), found.end(), std::back_inserter(of_today),
                      [&](plan::Index i) { return plan.sessions[i].date == today; });
-        found = of_today.empty() ? found : of_today;
+        if (of_today.empty()) {
+            return {{}, not_one(plan, wish, found, today)};
+        }
+        found = of_today;
     }
     return with_lane(plan, wish, one_session(plan, wish, found), ascii);
 }

@@ -47,7 +47,7 @@ class Words {
             return fmt::format("week {}: the rep can be {}, it has to be {}", clash.week, laps(clash.can),
                                laps(clash.wants));
         case Clash::Kind::week:
-            return fmt::format("week {}: the week can be {}, the rep then due wants {}", clash.week,
+            return fmt::format("week {}: the week can be {}, the rep due wants {}", clash.week,
                                laps(clash.can), laps(clash.wants));
         case Clash::Kind::slot:
             return fmt::format("week {}: the slot is {} min, the race rep wants {} min", clash.week,

@@ -228,9 +228,11 @@ class LateWriter {
         return out ? stays ? "some \"if time\"" : "\"if time\"" : "";
     }
 
-    /// Rows went from the end on, so a short one may be among them that would fit.
+    /// Rows went from the end on, so a short one may be among them that would fit. Those of one lane
+    /// fit one at a time; those that no lane shares do not get in each other's way.
     void alone() {
         std::vector<std::string> rows;
+        std::vector<int> in_lane(late_.lanes.size());
         for (auto const& line : late_.lines) {
             bool any = false;
             bool fits = true;
@@ -240,11 +242,18 @@ class LateWriter {
             }
             if (any && fits) {
                 rows.push_back(fmt::format("row {}", line.number));
+                for (std::size_t i = 0; i < in_lane.size(); ++i) {
+                    in_lane[i] += line.lanes[i].with_it ? 1 : 0;
+                }
             }
         }
         if (!rows.empty()) {
+            bool const apart =
+                std::all_of(in_lane.begin(), in_lane.end(), [](int count) { return count < 2; });
             line(fmt::format("{} {}: you choose", joined(rows),
-                             rows.size() == 1 ? "alone fits" : "fit one at a time"));
+                             rows.size() == 1 ? "alone fits"
+                             : apart          ? "fit, each in its own lane"
+                                              : "fit one at a time"));
         }
     }
 

@@ -79,7 +79,10 @@ TEST_CASE("a day that several weeks have lists them") {
 }
 
 TEST_CASE("what is not there says what is") {
-    CHECK(problem({2, std::nullopt, std::nullopt}) == "no week 2; the plan has week 1, 3");
+    CHECK(problem({2, std::nullopt, std::nullopt}) == "no week 2; the plan has weeks 1, 3");
+    auto const one = support::read_plan("week 4\nsession\nmain\n100\n");
+    CHECK(pick_scope(one.plan(), {2, std::nullopt, std::nullopt}).problem ==
+          "no week 2; the plan has week 4");
     CHECK(problem({1, "Sun", std::nullopt}) == "no session \"Sun\" in week 1; try one of\n"
                                                "  1  week 1  Mon 28 Jun 06:30  Glide\n"
                                                "  2  week 1  Thu 1 Jul");
@@ -104,8 +107,11 @@ TEST_CASE("one session: the only one, the one asked for, else that of today") {
     CHECK(one({std::nullopt, "Glide", std::nullopt}).scope.index == 0);
     CHECK(one({}, "2027-07-01").scope.index == 1);
     CHECK(one({std::nullopt, "Glide", std::nullopt}, "2027-07-01").scope.index == 0);
-    CHECK(one({}, "2027-07-02")
-              .problem.rfind("5 sessions; choose one with --week and --session\n  1  week 1", 0) == 0);
+    CHECK(
+        one({}, "2027-07-02")
+            .problem.starts_with("5 sessions, none on Fri 2 July 2027; choose one with --week and --session\n"
+                                 "  1  week 1"));
+    CHECK(one({}).problem.starts_with("5 sessions; choose one with --week and --session\n  1  week 1"));
     CHECK_FALSE(one({}).found());
     auto const single = support::read_plan("session\nmain\n100\n");
     CHECK(pick_session(single.plan(), {}, std::nullopt).scope.kind == Scope::Kind::session);

@@ -85,6 +85,21 @@ TEST_CASE("lanes that are alike share their column", "[late]") {
     CHECK(has(text, "   lanes 1–3  lane 4  lengths\n"));
 }
 
+TEST_CASE("left-out rows that would fit say whether they stand in each other's way", "[late]") {
+    // The drill has to go, and what stands behind it in the order went before.
+    auto const text = [](std::string const& lines) {
+        return "pool 25m\nthreshold 1:40\nrest 0s\nsession\n  drill\n    250 at 1:40 per 100\n  main\n"
+               "    300 at 1:40 per 100\n" +
+               lines;
+    };
+    auto const lanes = text("    lane 1: 100 at 1:40 per 100\n    lane 2: 100 at 1:40 per 100\n");
+    CHECK(has(shown(lanes, {.seconds = 420}), "row 3 and row 4 fit, each in its own lane: you choose\n"));
+    auto const shared = text("    200 at 1:40 per 100\n    100 at 1:40 per 100\n");
+    CHECK(has(shown(shared, {.seconds = 520}), "row 3 and row 4 fit one at a time: you choose\n"));
+    auto const alone = text("    100 at 1:40 per 100\n");
+    CHECK(has(shown(alone, {.seconds = 420}), "row 3 alone fits: you choose\n"));
+}
+
 TEST_CASE("no line of a generated screen is wider than it may be", "[late]") {
     int screens = 0;
     for (std::uint64_t seed = 0; seed < 300; ++seed) {
