@@ -4,6 +4,7 @@
 #include "cli/compose_options.hpp"
 #include "cli/help.hpp"
 #include "cli/option_reader.hpp"
+#include "cli/picture_name.hpp"
 #include "cli/swims.hpp"
 #include "cli/values.hpp"
 #include "grammar/limits.hpp"
@@ -278,47 +279,24 @@ Options read_new(Words const& arguments) {
     return std::move(typed.plan);
 }
 
-/// The name of a file that would hold `is`, and whose ending promises another kind of picture:
-/// then how it would be named. Other endings, and none, are everybody's own.
-std::optional<std::string> better_name(std::optional<std::string> const& name, std::string_view is) {
-    for (std::string_view const ending : {".svg", ".pdf", ".png", ".jpg", ".jpeg"}) {
-        if (name && ending != is && name->ends_with(ending)) {
-            return name->substr(0, name->size() - ending.size()).append(is);
-        }
-    }
-    return std::nullopt;
-}
-
 Options read_cards(Words const& arguments) {
     auto options = read<Cards>("cards", arguments);
-    auto const* const cards = std::get_if<Cards>(&options);
-    if (cards == nullptr) {
-        return options;
-    }
-    if (cards->files.size() > 1) {
-        return Misuse{"cards takes one file"};
-    }
-    auto const& name = cards->target.file;
-    if (auto const better = better_name(name, cards->png ? ".png" : ".pdf")) {
-        bool const asks_png = !cards->png && name->ends_with(".png");
-        return Misuse{fmt::format("{} would hold {}; try: {}-o {}", report::visible(*name),
-                                  cards->png ? "a PNG" : "a PDF", asks_png ? "--format png, or: " : "",
-                                  report::visible(*better))};
-    }
-    if (auto const better = better_name(cards->preview, ".svg")) {
-        return Misuse{fmt::format("{} would hold an SVG; try: --preview {}", report::visible(*cards->preview),
-                                  report::visible(*better))};
+    if (auto const* const cards = std::get_if<Cards>(&options)) {
+        if (cards->files.size() > 1) {
+            return Misuse{"cards takes one file"};
+        }
+        if (auto odd = odd_name(*cards)) {
+            return Misuse{std::move(*odd)};
+        }
     }
     return options;
 }
 
 Options read_chart(Words const& arguments) {
     auto options = read<Chart>("chart", arguments);
-    auto const* const chart = std::get_if<Chart>(&options);
-    if (chart != nullptr) {
-        if (auto const better = better_name(chart->target.file, ".svg")) {
-            return Misuse{fmt::format("{} would hold an SVG; try: -o {}",
-                                      report::visible(*chart->target.file), report::visible(*better))};
+    if (auto const* const chart = std::get_if<Chart>(&options)) {
+        if (auto odd = odd_name(*chart)) {
+            return Misuse{std::move(*odd)};
         }
     }
     return options;

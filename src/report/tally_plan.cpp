@@ -171,7 +171,7 @@ class PlanTable {
         auto all = others_.remarks(screen_, whole_.swum(lane_).totals.longest, shown_.unit);
         auto const pools = pool_remarks(screen_, lane_);
         all.insert(all.end(), pools.begin(), pools.end());
-        auto const times = time_remarks(whole_);
+        auto const times = time_remarks(whole_, shown_.unit);
         all.insert(all.end(), times.begin(), times.end());
         return all;
     }

@@ -219,7 +219,8 @@ std::string session_screen(Screen const& screen, plan::Index session) {
     auto const head = title(screen, session_title(screen.plan(), session, pool, screen.ascii()));
     SessionTable const table{screen, session};
     return head + table.text() + (table.has_heads() ? "" : answers(screen, session)) +
-           remarks(screen, time_remarks(table.whole())) + unknown_time(screen, {session, 1}, table.whole());
+           remarks(screen, time_remarks(table.whole(), screen.summary.unit(session))) +
+           unknown_time(screen, {session, 1}, table.whole());
 }
 
 } // namespace lengthwise::report

@@ -1,6 +1,7 @@
 #include "report/choose_swimmer.hpp"
 #include "report/swimmer_figures.hpp"
 #include "report/tally_parts.hpp"
+#include "report/tally_time.hpp"
 #include "report/time_words.hpp"
 #include "report/width.hpp"
 #include "units/spell.hpp"
@@ -91,7 +92,7 @@ class SwimmersTable {
             result.push_back(fmt::format("no threshold for {}, so no time", names(pace)));
         }
         if (shown_.estimated) {
-            result.emplace_back("timed reps are not in the metres");
+            result.push_back(timed_apart(shown_.unit));
         }
         if (any(all_, [](auto const& one) { return one.figures.times.assumed != plan::no_index; })) {
             result.emplace_back("35, 20, 10 m of reserve assumed");

@@ -160,7 +160,11 @@ std::string answers(Screen const& screen, plan::Index session) {
     return "\n" + table.text(screen.paint);
 }
 
-std::vector<std::string> time_remarks(Tally const& tally) {
+std::string timed_apart(Unit unit) {
+    return fmt::format("timed reps are not in the {}", unit == Unit::yard ? "yards" : "metres");
+}
+
+std::vector<std::string> time_remarks(Tally const& tally, Unit unit) {
     bool estimates = false;
     bool assumes = false;
     for (int const lane : lanes_shown(tally)) {
@@ -169,7 +173,7 @@ std::vector<std::string> time_remarks(Tally const& tally) {
             assumes = assumes || times.assumed != plan::no_index;
         }
     }
-    return {estimates ? "timed reps are not in the metres" : "", std::string{assumes ? reserve_assumed : ""}};
+    return {estimates ? timed_apart(unit) : std::string{}, std::string{assumes ? reserve_assumed : ""}};
 }
 
 std::string unknown_time(Screen const& screen, plan::Run sessions, Tally const& tally) {

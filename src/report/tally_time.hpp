@@ -32,9 +32,12 @@ struct Minutes {
 /// "lane 1  35–41 of 45 min at 1:55 per 100 m"; an empty line before them. Nothing without a time.
 [[nodiscard]] std::string answers(Screen const& screen, plan::Index session);
 
-/// "timed reps are not in the metres", where it is shown how far they go, and "35, 20, 10 m of reserve
-/// assumed", where that decides a time of these lanes.
-[[nodiscard]] std::vector<std::string> time_remarks(Tally const& tally);
+/// "timed reps are not in the metres", or yards: what the column of distances leaves out.
+[[nodiscard]] std::string timed_apart(Unit unit);
+
+/// That, where it is shown how far they go, and "35, 20, 10 m of reserve assumed", where that decides
+/// a time of these lanes.
+[[nodiscard]] std::vector<std::string> time_remarks(Tally const& tally, Unit unit);
 
 /// Why no time is known, and the question turned round: at which threshold the sessions would fit their
 /// slots. An empty line before it; nothing where all is known.

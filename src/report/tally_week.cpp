@@ -65,6 +65,17 @@ std::vector<OtherLanes> other_lanes(Tally const& whole) {
     return others;
 }
 
+/// A week without lane lines goes by no lane's pace, and the sums of the plan by its lowest lane's:
+/// where lanes have paces of their own it says which one this is.
+std::string whose_time(Screen const& screen, Tally const& whole) {
+    auto const& paced = screen.summary.clock().paced_lanes();
+    if (whole.lane() != 0 || paced.empty() || !whole.swum(0).time()) {
+        return {};
+    }
+    auto const pace = common_pace(screen, 0);
+    return pace.empty() ? std::string{} : "min at " + pace + "; a lane's own with --lane";
+}
+
 class WeekTable {
   public:
     WeekTable(Screen const& screen, plan::Index index)
@@ -157,8 +168,9 @@ std::string week_screen(Screen const& screen, plan::Index index) {
     auto const text = table.text();
     auto const& whole = table.whole();
     auto sentences = pool_remarks(screen, whole.lane());
-    auto const times = time_remarks(whole);
+    auto const times = time_remarks(whole, screen.summary.unit());
     sentences.insert(sentences.end(), times.begin(), times.end());
+    sentences.push_back(whose_time(screen, whole));
     auto const& week = screen.plan().weeks[index];
     return week_title(screen, week) + text + remarks(screen, sentences) +
            unknown_time(screen, week.sessions, whole);

@@ -105,21 +105,6 @@ TEST_CASE("options of cards") {
     CHECK(problem({"cards", "--distance", "10m"}).starts_with("--distance takes"));
 }
 
-TEST_CASE("a name that promises another kind of picture is asked about") {
-    CHECK(problem({"chart", "a.swim", "-o", "a.png"}) == "a.png would hold an SVG; try: -o a.svg");
-    CHECK(problem({"cards", "a.swim", "-o", "a.png"}) ==
-          "a.png would hold a PDF; try: --format png, or: -o a.pdf");
-    CHECK(problem({"cards", "a.swim", "-o", "a.svg"}) == "a.svg would hold a PDF; try: -o a.pdf");
-    CHECK(problem({"cards", "a.swim", "--format", "png", "-o", "a.pdf"}) ==
-          "a.pdf would hold a PNG; try: -o a.png");
-    CHECK(problem({"cards", "a.swim", "--preview", "a.png"}) ==
-          "a.png would hold an SVG; try: --preview a.svg");
-    CHECK(read<Chart>({"chart", "a.swim", "-o", "a.svg"}).target.file == "a.svg");
-    CHECK(read<Chart>({"chart", "a.swim", "-o", "-"}).target.file == "-");
-    CHECK(read<Cards>({"cards", "a.swim", "-o", "cards.new"}).target.file == "cards.new");
-    CHECK(read<Cards>({"cards", "a.swim", "-o", "a.png", "--format", "png"}).png);
-}
-
 TEST_CASE("sizes in millimetres") {
     CHECK(millimetres("1m").value() == Approx(1000));
     CHECK(millimetres("70 cm").value() == Approx(700));
