@@ -241,7 +241,8 @@ TEST_CASE("one item can be asked for") {
     calc::Reckoner reckoner{plan};
     auto const& group = plan.items[plan.sections[0].body];
     CHECK(reckoner.of_item(plan.sessions[0], group).distance == Distance::metres(450));
-    CHECK(reckoner.of_item(plan.sessions[0], plan.items[plan.after(plan.sections[0].body)]) == calc::Totals{});
+    CHECK(reckoner.of_item(plan.sessions[0], plan.items[plan.after(plan.sections[0].body)]) ==
+          calc::Totals{});
 }
 
 TEST_CASE("lengths of a rep are whole, the last one begun counts") {

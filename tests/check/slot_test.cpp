@@ -60,8 +60,7 @@ TEST_CASE("slot: without a pace only where no threshold would do") {
     // At 30 s for 100 m steady 400 m are 2:12 at the slow end, and the rests 3:00.
     std::string const lines = "4 x 100 rest 1min";
     CHECK(found("slot", plan("312s", lines, "pool 25m\n")).empty());
-    CHECK(found("slot", plan("311s", lines, "pool 25m\n")) ==
-          Found{"2: error: 5–6 min, the slot is 5:11"});
+    CHECK(found("slot", plan("311s", lines, "pool 25m\n")) == Found{"2: error: 5–6 min, the slot is 5:11"});
     CHECK(first_hint("slot", plan("311s", lines, "pool 25m\n")) ==
           "at no threshold it fits: even at 0:30 per 100 m it takes 5:12, 0:01 over");
     CHECK(found("slot", plan("312s", lines, "pool 25yd\n")).empty());
