@@ -77,7 +77,8 @@ std::optional<Grid> impose(Size const& card, Size const& paper, double margin) {
 
 Point place(Grid const& grid, std::size_t number) {
     auto const column = static_cast<double>(number % grid.columns);
-    auto const row = static_cast<double>(number / grid.columns);
+    auto const whole_rows = number / grid.columns;
+    auto const row = static_cast<double>(whole_rows);
     return {grid.origin.x + column * grid.card.width, grid.origin.y + row * grid.card.height};
 }
 

@@ -66,7 +66,7 @@ std::string beside(Compose const& options, compose::Request const& request, comp
                    Console const& console) {
     auto text = '\n' + report::ramp_table(request, ramp, console.err_paint, console.ascii);
     if (options.explain) {
-        text += '\n' + report::ramp_reasons(request, ramp, console.err_paint, console.ascii);
+        text += '\n' + report::ramp_reasons(ramp, console.err_paint, console.ascii);
     }
     if (options.target.file && *options.target.file != "-") {
         text += fmt::format("\nnext: lengthwise check {}\n", report::visible(*options.target.file));

@@ -29,15 +29,15 @@ class Aim {
     explicit Aim(Problem const& problem)
         : problem_(problem), weeks_(problem.build_weeks),
           arrival_(std::max<std::int64_t>(1, weeks_ - std::min<std::int64_t>(2, weeks_ / 4))),
-          rise_(problem.lengths_a_lap * problem.race_rep - problem.today_longest),
+          rise_(std::int64_t{problem.lengths_a_lap} * problem.race_rep - problem.today_longest),
           growth_(goal_week(problem) - problem.today_week) {}
 
     [[nodiscard]] std::int64_t rep(int build, int rep) const {
-        auto const risen = problem_.lengths_a_lap * rep - problem_.today_longest;
+        auto const risen = std::int64_t{problem_.lengths_a_lap} * rep - problem_.today_longest;
         return square(arrival_ * risen - std::min<std::int64_t>(build, arrival_) * rise_);
     }
     [[nodiscard]] std::int64_t week(int build, int laps) const {
-        auto const grown = problem_.lengths_a_lap * laps - problem_.today_week;
+        auto const grown = std::int64_t{problem_.lengths_a_lap} * laps - problem_.today_week;
         return square(weeks_ * grown - build * growth_);
     }
 
@@ -53,7 +53,7 @@ struct Span {
     int low = 0;
     int high = -1;
 
-    [[nodiscard]] std::size_t size() const { return static_cast<std::size_t>(high - low + 1); }
+    [[nodiscard]] std::size_t size() const { return static_cast<std::size_t>(std::int64_t{high} - low + 1); }
     [[nodiscard]] bool has(int n) const { return low <= n && n <= high; }
 };
 

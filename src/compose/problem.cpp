@@ -66,14 +66,14 @@ Problem problem_of(Request const& request, int build_weeks) {
 }
 
 int next_rep(Problem const& problem, int rep, std::optional<std::int64_t> percent) {
-    auto const lap = problem.lengths_a_lap;
+    std::int64_t const lap = problem.lengths_a_lap;
     auto const longest = std::max<std::int64_t>(problem.today_longest, lap * rep);
     auto const next = calc::next_rep(Distance::units(longest), Distance::units(lap), percent);
     return static_cast<int>(next.units() / lap);
 }
 
 int next_week(Problem const& problem, int laps, std::int64_t percent) {
-    auto const lap = problem.lengths_a_lap;
+    std::int64_t const lap = problem.lengths_a_lap;
     auto const highest = std::max<std::int64_t>(problem.today_week, lap * laps);
     auto const next =
         calc::next_week(Distance::units(highest), Distance::units(lap * problem.sessions), percent);

@@ -45,7 +45,7 @@ Laps best_piece(Laps rep, int count) {
 int send_off(Place const& place, Laps size, int visit) {
     auto const swum = (lap(place.pool) * size).units() * place.threshold->ms() /
                       (lengthwise::one(place.pool.unit) * 100).units();
-    auto const ms = swum * 104 / 100 + 1000 * std::max(10, 25 - 5 * visit);
+    auto const ms = swum * 104 / 100 + std::int64_t{1000} * std::max(10, 25 - 5 * visit);
     return static_cast<int>((ms + 4999) / 5000 * 5);
 }
 

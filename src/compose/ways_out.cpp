@@ -27,7 +27,7 @@ enum class Thing : std::uint8_t { longest, session, slot, rep_step, week_growth 
 
 constexpr std::array things{Thing::longest, Thing::session, Thing::slot, Thing::rep_step, Thing::week_growth};
 
-constexpr std::int64_t day_in_minutes = 24 * 60;
+constexpr std::int64_t day_in_minutes = 1440;
 
 std::string_view rule_of(Thing thing) {
     return thing == Thing::rep_step ? "rep-step" : "week-growth";

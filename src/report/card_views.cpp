@@ -20,7 +20,7 @@ namespace {
 
 /// A rep of so many lengths is counted off.
 constexpr std::int64_t long_rep = 12;
-constexpr std::int64_t minutes_a_day = 24 * 60;
+constexpr std::int64_t minutes_a_day = 1440;
 
 class CardMaker {
   public:

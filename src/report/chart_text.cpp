@@ -119,7 +119,7 @@ class ChartScreen {
     }
 
     [[nodiscard]] std::string rep_head() const {
-        auto const head = fmt::format("longest rep, {}", spell::symbol(chart_.unit));
+        auto head = fmt::format("longest rep, {}", spell::symbol(chart_.unit));
         if (!chart_.race) {
             return head;
         }

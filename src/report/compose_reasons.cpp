@@ -16,7 +16,6 @@ namespace {
 using compose::Choice;
 using compose::Ramp;
 using compose::RampWeek;
-using compose::Request;
 using compose::WeekKind;
 
 constexpr std::size_t screen = 60;
@@ -33,8 +32,8 @@ std::string folded(std::string_view words, std::size_t width, std::size_t indent
 
 class Reasons {
   public:
-    Reasons(Request const& request, Ramp const& ramp, bool ascii)
-        : request_(request), ramp_(ramp), ascii_(ascii), longest_(ramp.today_longest * ramp.pool.length),
+    Reasons(Ramp const& ramp, bool ascii)
+        : ramp_(ramp), ascii_(ascii), longest_(ramp.today_longest * ramp.pool.length),
           highest_(ramp.today_week * ramp.pool.length) {}
 
     std::string text(Paint const& paint) {
@@ -174,7 +173,6 @@ class Reasons {
         return words + ": closed days";
     }
 
-    Request const& request_;
     Ramp const& ramp_;
     bool ascii_;
     Distance longest_; ///< before the week at hand
@@ -184,8 +182,8 @@ class Reasons {
 
 } // namespace
 
-std::string ramp_reasons(Request const& request, Ramp const& ramp, Paint const& paint, bool ascii) {
-    return Reasons{request, ramp, ascii}.text(paint);
+std::string ramp_reasons(Ramp const& ramp, Paint const& paint, bool ascii) {
+    return Reasons{ramp, ascii}.text(paint);
 }
 
 } // namespace lengthwise::report

@@ -28,8 +28,7 @@ namespace lengthwise::report {
                                      Paint const& paint, bool ascii = false);
 
 /// Why each week is this and not its neighbour.
-[[nodiscard]] std::string ramp_reasons(compose::Request const& request, compose::Ramp const& ramp,
-                                       Paint const& paint, bool ascii = false);
+[[nodiscard]] std::string ramp_reasons(compose::Ramp const& ramp, Paint const& paint, bool ascii = false);
 
 /// A wish that cannot be met: where it clashes, and what would be enough.
 [[nodiscard]] std::string ways_out_text(compose::Request const& request, compose::WaysOut const& ways,

@@ -15,7 +15,7 @@ namespace {
 
 constexpr auto no_limit = std::numeric_limits<std::size_t>::max();
 constexpr std::int64_t minute = Duration::minutes(1).ms();
-constexpr std::int64_t day = 24 * 60;
+constexpr std::int64_t day = 1440; // minutes
 
 std::string on_the_wall(TimeOfDay from, std::int64_t minutes) {
     return spell::time_of_day({static_cast<std::uint16_t>((from.minutes + minutes) % day)});

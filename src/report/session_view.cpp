@@ -50,7 +50,7 @@ class ViewMaker {
             }
             view_.lines.push_back(too_long ? std::vector<calc::LineTimes>{}
                                            : clock.lines(index_, lane.timed_as));
-            view_.lanes.push_back(std::move(lane));
+            view_.lanes.push_back(lane);
         }
     }
 

@@ -24,7 +24,7 @@ std::string table(Request const& request) {
 }
 
 std::string reasons(Request const& request) {
-    return report::ramp_reasons(request, *compose::ramp_of(request), report::Paint{});
+    return report::ramp_reasons(*compose::ramp_of(request), report::Paint{});
 }
 
 std::string no_way(Request const& request) {
