@@ -162,6 +162,21 @@ Complaint about_line_start(Stop const& stop) {
     return c;
 }
 
+/// Behind a name stands what belongs before it: the day, the time.
+std::string_view order_of(Stop const& stop) {
+    auto const word = stop.here.word;
+    if (stop.before.sort != Lexeme::Sort::string) {
+        return {};
+    }
+    if (stop.first == Word::session && (stop.here.is_figure() || word == Word::for_ || is_day(word))) {
+        return "the name comes last: session Tue 07:00 for 45min \"Even\"";
+    }
+    if (stop.first == Word::week && word == Word::from) {
+        return "the name comes last: week 2 from 2027-04-26 \"Even\"";
+    }
+    return {};
+}
+
 std::string hint_for(Scene const& scene, Stop const& stop) {
     auto const is_figure = stop.here.is_figure() || stop.here.is('(');
     switch (scene.form) {
@@ -178,7 +193,8 @@ std::string hint_for(Scene const& scene, Stop const& stop) {
     }
     auto const line_end = static_cast<std::size_t>(Thing::line_end);
     if (scene.trace.expected.words.none() && scene.trace.expected.things == Things{}.set(line_end)) {
-        return "the line ends before it";
+        auto const order = order_of(stop);
+        return std::string{order.empty() ? "the line ends before it" : order};
     }
     if (auto const* statement = takes_as_statement(stop.first);
         statement != nullptr && scene.form != Form::item) {

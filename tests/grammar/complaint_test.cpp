@@ -139,7 +139,15 @@ TEST_CASE("statements that lack something", "[grammar]") {
         {"session 7:00 Mon",
          R"(1:14 syntax-line: "Mon" does not stand here = here stands a name in quotes or "for")"},
         {"session Mon for", R"(1:13 syntax-line: "for" takes a time with its unit = try: for 45min)"},
-        {R"(session Mon "A" 07:00)",
-         R"(1:17 syntax-line: "07:00" does not stand here = the line ends before it)"},
+        {R"(session Mon "A" 07:00)", R"(1:17 syntax-line: "07:00" does not stand here = )"
+                                     R"(the name comes last: session Tue 07:00 for 45min "Even")"},
+        {R"(session "A" for 45min)", R"(1:13 syntax-line: "for" does not stand here = )"
+                                     R"(the name comes last: session Tue 07:00 for 45min "Even")"},
+        {R"(session Mon "A" 07:00 for 45min "B")",
+         R"(1:17 syntax-line: "07:00" does not stand here = )"
+         R"(the name comes last: session Tue 07:00 for 45min "Even")"},
+        {R"(session "A" easy)", R"(1:13 syntax-line: "easy" does not stand here = the line ends before it)"},
+        {R"(week 1 "A" from 2027-04-26)", R"(1:12 syntax-line: "from" does not stand here = )"
+                                          R"(the name comes last: week 2 from 2027-04-26 "Even")"},
     });
 }
