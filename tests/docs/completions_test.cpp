@@ -17,7 +17,7 @@
 #include <utility>
 #include <vector>
 
-/// completions/ is made of the tables of commands, options, rules, codes and words. With LENGTHWISE_UPDATE
+/// docs/completions/ is made of the tables of commands, options, rules, codes and words. With LENGTHWISE_UPDATE
 /// set its files are written anew.
 namespace lengthwise {
 namespace {
@@ -225,7 +225,7 @@ std::string zsh() {
            cases + "        esac\n        ;;\n    esac\n}\n\n_lengthwise \"$@\"\n";
 }
 
-std::string const folder = LENGTHWISE_ROOT "/completions/";
+std::string const folder = LENGTHWISE_ROOT "/docs/completions/";
 
 bool is_installed(std::string const& program) {
     return std::system(("command -v " + program + " > /dev/null").c_str()) == 0;

@@ -37,16 +37,16 @@ else()
 endif()
 set(LENGTHWISE_ZSH ${LENGTHWISE_ZSH_DEFAULT} CACHE STRING "Folder below share/zsh that zsh looks for completions in")
 install(
-  FILES completions/lengthwise.bash
+  FILES docs/completions/lengthwise.bash
   DESTINATION ${CMAKE_INSTALL_DATADIR}/bash-completion/completions
   RENAME lengthwise
   COMPONENT program)
 install(
-  FILES completions/_lengthwise
+  FILES docs/completions/_lengthwise
   DESTINATION ${CMAKE_INSTALL_DATADIR}/zsh/${LENGTHWISE_ZSH}
   COMPONENT program)
 install(
-  FILES completions/lengthwise.fish
+  FILES docs/completions/lengthwise.fish
   DESTINATION ${CMAKE_INSTALL_DATADIR}/fish/vendor_completions.d
   COMPONENT program)
 
