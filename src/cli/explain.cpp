@@ -1,6 +1,7 @@
 #include "check/register.hpp"
 #include "cli/commands.hpp"
 #include "cli/explain_word.hpp"
+#include "cli/help.hpp"
 #include "cli/plans.hpp"
 #include "grammar/codes.hpp"
 #include "grammar/words.hpp"
@@ -136,6 +137,10 @@ int explain(Explain const& options, Console& console) {
     }
     if (!text.empty()) {
         return finish(text);
+    }
+    if (std::ranges::any_of(commands, [&](Command const& one) { return one.name == options.word; })) {
+        console.say(fmt::format("{0} is a command: lengthwise {0} --help", options.word));
+        return misused;
     }
     auto const near = nearest(options.word);
     auto const word = report::visible(options.word);
