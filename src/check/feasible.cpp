@@ -11,6 +11,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <unordered_set>
@@ -148,13 +149,15 @@ class Judge {
                    : std::vector<Related>{{inquiry_.plan.items[found.use].span, "used here"}};
     }
 
-    /// Where the reserve makes an effort slower that was given as a figure.
+    /// Where the reserve makes an effort slower that was given as a figure. Beside the item this depends on
+    /// the pacing alone.
     void held_back(plan::Index index, std::vector<int> const& lanes, calc::Pacing const& pacing) {
         auto const& session = inquiry_.plan.sessions[index];
         auto const swum = [&](plan::Item const& line) {
             return std::ranges::any_of(lanes, [&](int lane) { return line.swum_by(lane); });
         };
-        walk_.through(session, swum, [&](Met const& met) {
+        Walk::View const view{reinterpret_cast<std::intptr_t>(&pacing), 0};
+        walk_.once(session, view, swum, [&](Met const& met) {
             auto const& item = met.item;
             if (!item.is_leaf() || item.is_timed() || said_held_.contains(item.span.begin)) {
                 return;

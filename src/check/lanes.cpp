@@ -26,6 +26,10 @@ calc::LaneSet lanes_of(plan::Item const& item) {
     return lanes;
 }
 
+bool share_a_lane(plan::Item const& a, plan::Item const& b) {
+    return a.first_lane <= b.last_lane && b.first_lane <= a.last_lane;
+}
+
 void judge_missing(Inquiry& inquiry, Block const& block, calc::LaneSet const& session_lanes) {
     auto missing = session_lanes;
     for (auto const* line : block) {
@@ -43,8 +47,8 @@ void judge_missing(Inquiry& inquiry, Block const& block, calc::LaneSet const& se
 void judge_twice(Inquiry& inquiry, Block const& block) {
     for (std::size_t i = 1; i < block.size(); ++i) {
         for (std::size_t k = 0; k < i; ++k) {
-            auto const both = lanes_of(*block[k]) & lanes_of(*block[i]);
-            if (both.any() && block[k]->optional == block[i]->optional) {
+            if (block[k]->optional == block[i]->optional && share_a_lane(*block[k], *block[i])) {
+                auto const both = lanes_of(*block[k]) & lanes_of(*block[i]);
                 inquiry.note(
                     block[i]->span,
                     fmt::format("{} has two lines here and swims both", lanes_named(calc::numbers(both))), "",

@@ -83,10 +83,13 @@ std::string DeckTable::under_so_far(std::size_t lane) const {
     return has_clock() && !head.empty() ? head.substr(head.find(' ') + 1) + " " + heads_.unit : heads_.unit;
 }
 
-std::size_t DeckTable::times() const {
-    auto room = number_;
+std::size_t DeckTable::lanes_take() const {
+    std::size_t room = 0;
     for (auto const column : clock_) {
         room += column > 0 ? small_gap.size() + column : 0;
+    }
+    for (auto const whole : whole_) {
+        room += gap.size() + whole + hang_;
     }
     return room;
 }
@@ -96,15 +99,8 @@ std::size_t DeckTable::counts() const {
 }
 
 std::size_t DeckTable::set_room() const {
-    auto left = times() + counts() + gap.size();
-    for (auto const whole : whole_) {
-        left += gap.size() + whole + hang_;
-    }
+    auto const left = number_ + lanes_take() + counts() + gap.size();
     return width_ > left ? width_ - left : 0;
-}
-
-bool DeckTable::has_room_for_sets(std::size_t least) const {
-    return set_room() >= std::min(least, set_);
 }
 
 /// Clocks are bold, as they are what a coach looks for first.

@@ -3,6 +3,7 @@
 #include "report/deck_lines.hpp"
 #include "report/paint.hpp"
 
+#include <algorithm>
 #include <cstddef>
 #include <string>
 #include <vector>
@@ -24,7 +25,12 @@ class DeckTable {
     DeckTable(std::vector<DeckBlock> blocks, DeckHeads heads, std::size_t width);
 
     /// Do sets have `least` cells, or as many as the longest needs?
-    [[nodiscard]] bool has_room_for_sets(std::size_t least) const;
+    [[nodiscard]] bool has_room_for_sets(std::size_t least) const { return set_room() >= sets_need(least); }
+
+    /// What has_room_for_sets asks for, and what the lanes take beside the sets. Together with others a lane
+    /// takes no less than alone, and the sets of several need no less than those of one.
+    [[nodiscard]] std::size_t sets_need(std::size_t least) const { return std::min(least, set_); }
+    [[nodiscard]] std::size_t lanes_take() const;
 
     /// Lines with their line feeds.
     [[nodiscard]] std::string text(Paint const& paint) const;
@@ -35,7 +41,6 @@ class DeckTable {
     [[nodiscard]] std::string over_so_far(std::size_t lane) const;
     [[nodiscard]] std::string under_so_far(std::size_t lane) const;
     [[nodiscard]] std::size_t set_room() const;
-    [[nodiscard]] std::size_t times() const;  ///< cells of row number and clock
     [[nodiscard]] std::size_t counts() const; ///< cells of both columns of lengths
     [[nodiscard]] std::string figures(DeckLine const& line, Paint const& paint) const;
     [[nodiscard]] std::string heads(Paint const& paint) const;

@@ -53,9 +53,13 @@ class DeckWriter {
     void tables() {
         auto left = columns();
         bool const several = left.size() > 1;
+        if (several && style_.width >= side_by_side) {
+            measure(left);
+        }
         while (!left.empty()) {
             auto together = left;
-            while (together.size() > 1 && !fits(table(together))) {
+            together.resize(most_together(left));
+            while (together.size() > 1 && !table(together).has_room_for_sets(least_set)) {
                 together.pop_back();
             }
             text_.append("\n");
@@ -71,6 +75,8 @@ class DeckWriter {
     struct Column {
         std::size_t place = 0; ///< in Deck::lanes
         calc::LaneSet lanes;
+        std::size_t takes = 0; ///< cells in a table of its own, where measured
+        std::size_t needs = 0; ///< cells for its sets
     };
 
     [[nodiscard]] std::vector<Column> columns() const {
@@ -79,7 +85,7 @@ class DeckWriter {
             auto found = std::find_if(columns.begin(), columns.end(),
                                       [&](Column const& column) { return same_rows(column.place, place); });
             if (found == columns.end()) {
-                found = columns.insert(found, Column{place, {}});
+                found = columns.insert(found, Column{place, {}, 0, 0});
             }
             found->lanes.set(static_cast<std::size_t>(deck_.lanes[place].lane));
         }
@@ -101,8 +107,32 @@ class DeckWriter {
         return lanes_label(column.lanes, style_.ascii);
     }
 
-    [[nodiscard]] bool fits(DeckTable const& table) const {
-        return style_.width >= side_by_side && table.has_room_for_sets(least_set);
+    void measure(std::vector<Column>& columns) const {
+        for (auto& column : columns) {
+            auto const alone = table({column});
+            column.takes = alone.lanes_take();
+            column.needs = alone.sets_need(least_set);
+        }
+    }
+
+    /// The first so many may fit, by what each takes alone; more cannot, so their table is not even made:
+    /// with a hundred lanes those would be by far the most work.
+    [[nodiscard]] std::size_t most_together(std::vector<Column> const& columns) const {
+        if (style_.width < side_by_side) {
+            return 1;
+        }
+        std::size_t takes = 0;
+        std::size_t needs = 0;
+        std::size_t most = 0;
+        for (auto const& column : columns) {
+            takes += column.takes;
+            needs = std::max(needs, column.needs);
+            if (takes + needs > style_.width) {
+                break;
+            }
+            ++most;
+        }
+        return std::max<std::size_t>(most, 1);
     }
 
     [[nodiscard]] DeckTable table(std::vector<Column> const& columns) const {

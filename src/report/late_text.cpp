@@ -64,7 +64,7 @@ class LateWriter {
         tables();
         text_ += "\n";
         left_out();
-        for (auto const& lanes : columns()) {
+        for (auto const& lanes : columns_) {
             over(lanes);
         }
         return std::move(text_);
@@ -115,7 +115,7 @@ class LateWriter {
 
     /// As many lanes side by side as there is room for, the others below.
     void tables() {
-        auto const all = columns();
+        auto const& all = columns_;
         for (std::size_t first = 0; first < all.size();) {
             // Two blanks and "lane 1" at least: more need not be tried.
             std::vector<Lanes> shown;
@@ -259,7 +259,7 @@ class LateWriter {
 
     [[nodiscard]] std::string with_it(LateLine const& line) const {
         std::vector<std::string> figures;
-        auto const all = columns();
+        auto const& all = columns_;
         Lanes swum_by;
         for (auto const& lanes : all) {
             if (auto const& with_it = line.lanes[lanes.front()].with_it) {
@@ -305,6 +305,7 @@ class LateWriter {
     Paint const& paint_;
     calc::Reckoner reckoner_;
     LineSpeller speller_;
+    std::vector<Lanes> columns_ = columns(); ///< once: every row that is left out asks for them
     std::string text_;
 };
 
