@@ -2,6 +2,7 @@
 
 #include "cli/help.hpp"
 #include "cli/values.hpp"
+#include "grammar/limits.hpp"
 #include "grammar/words.hpp"
 #include "report/width.hpp"
 
@@ -136,6 +137,42 @@ void add_target(Reader& reader, Target& target) {
         return !text.empty();
     });
     reader.flag("--force", target.force);
+}
+
+void add_who(Reader& reader, report::Wish& wish) {
+    reader.value("--lane", "a lane's number, 1 to 100", [&wish](std::string const& text) {
+        auto const lane = number(text, 1, limits::lanes);
+        wish.lane = lane ? std::optional{static_cast<int>(*lane)} : std::nullopt;
+        return lane.has_value();
+    });
+    reader.value("--swimmer", "a swimmer's name", [&wish](std::string const& text) {
+        wish.swimmer = text;
+        return !text.empty();
+    });
+}
+
+void add_wish(Reader& reader, report::Wish& wish) {
+    reader.value("--week", "a week's number, 1 to 999", [&wish](std::string const& text) {
+        wish.week = number(text, 1, limits::weeks);
+        return wish.week.has_value();
+    });
+    reader.value("--session", "a day or a name", [&wish](std::string const& text) {
+        wish.session = text;
+        return !text.empty();
+    });
+    add_who(reader, wish);
+}
+
+void add_format(Reader& reader, Format& format) {
+    reader.value("--format", "text or json",
+                 one_of(format, {{"text", Format::text}, {"json", Format::json}}));
+}
+
+void add_today(Reader& reader, std::optional<Date>& today) {
+    reader.value("--today", "a date, 2027-05-04", [&today](std::string const& text) {
+        today = parse_date(text);
+        return today.has_value();
+    });
 }
 
 } // namespace lengthwise::cli

@@ -71,5 +71,9 @@ std::function<bool(std::string const&)> one_of(T& to, std::vector<std::pair<std:
 /// What several commands take: how it is shown, and where it goes.
 void add_look(Reader& reader, Look& look);
 void add_target(Reader& reader, Target& target);
+void add_who(Reader& reader, report::Wish& wish);  ///< lane and swimmer
+void add_wish(Reader& reader, report::Wish& wish); ///< week and session too
+void add_format(Reader& reader, Format& format);   ///< text or JSON
+void add_today(Reader& reader, std::optional<Date>& today);
 
 } // namespace lengthwise::cli

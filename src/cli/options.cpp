@@ -1,11 +1,12 @@
 #include "cli/options.hpp"
 
-#include "cards/sheet.hpp"
+#include "cli/cards_options.hpp"
 #include "cli/compose_options.hpp"
+#include "cli/export_options.hpp"
 #include "cli/help.hpp"
 #include "cli/option_reader.hpp"
+#include "cli/pace_options.hpp"
 #include "cli/picture_name.hpp"
-#include "cli/swims.hpp"
 #include "cli/values.hpp"
 #include "grammar/limits.hpp"
 #include "grammar/words.hpp"
@@ -22,43 +23,6 @@ namespace {
 using Words = std::vector<std::string>;
 
 constexpr std::uint32_t most_rows = 999'999'999;
-constexpr std::string_view export_words = "json, csv, ics, html or md";
-
-void add_who(Reader& reader, report::Wish& wish) {
-    reader.value("--lane", "a lane's number, 1 to 100", [&wish](std::string const& text) {
-        auto const lane = number(text, 1, limits::lanes);
-        wish.lane = lane ? std::optional{static_cast<int>(*lane)} : std::nullopt;
-        return lane.has_value();
-    });
-    reader.value("--swimmer", "a swimmer's name", [&wish](std::string const& text) {
-        wish.swimmer = text;
-        return !text.empty();
-    });
-}
-
-void add_wish(Reader& reader, report::Wish& wish) {
-    reader.value("--week", "a week's number, 1 to 999", [&wish](std::string const& text) {
-        wish.week = number(text, 1, limits::weeks);
-        return wish.week.has_value();
-    });
-    reader.value("--session", "a day or a name", [&wish](std::string const& text) {
-        wish.session = text;
-        return !text.empty();
-    });
-    add_who(reader, wish);
-}
-
-void add_format(Reader& reader, Format& format) {
-    reader.value("--format", "text or json",
-                 one_of(format, {{"text", Format::text}, {"json", Format::json}}));
-}
-
-void add_today(Reader& reader, std::optional<Date>& today) {
-    reader.value("--today", "a date, 2027-05-04", [&today](std::string const& text) {
-        today = parse_date(text);
-        return today.has_value();
-    });
-}
 
 /// As it was typed: it takes no file's name but behind -o.
 struct TypedNew {
@@ -125,33 +89,6 @@ void add(Reader& reader, Chart& chart) {
     add_target(reader, chart.target);
 }
 
-/// As it was typed: what it is exported as has to be said, rows may be.
-struct TypedExport {
-    std::optional<ExportKind> as;
-    std::optional<report::CsvRows> rows;
-    Export plans;
-};
-
-void add(Reader& reader, TypedExport& typed) {
-    auto& plans = typed.plans;
-    reader.files(plans.files);
-    reader.value("--as", std::string{export_words}, [&typed](std::string const& text) {
-        return one_of(typed.as.emplace(), {{"json", ExportKind::json},
-                                           {"csv", ExportKind::csv},
-                                           {"ics", ExportKind::ics},
-                                           {"html", ExportKind::html},
-                                           {"md", ExportKind::markdown}})(text);
-    });
-    reader.value("--rows", "line, session or week", [&typed](std::string const& text) {
-        using Rows = report::CsvRows;
-        return one_of(typed.rows.emplace(),
-                      {{"line", Rows::line}, {"session", Rows::session}, {"week", Rows::week}})(text);
-    });
-    add_wish(reader, plans.wish);
-    add_look(reader, plans.look);
-    add_target(reader, plans.target);
-}
-
 void add(Reader& reader, Check& check) {
     reader.files(check.files);
     reader.flag("--strict", check.strict);
@@ -167,83 +104,6 @@ void add(Reader& reader, Tidy& tidy) {
     reader.flag("--check", tidy.check);
     reader.flag("--stdout", tidy.to_out);
     add_look(reader, tidy.look);
-}
-
-/// As it was typed: swims and distances are read once the pool is known.
-struct TypedPace {
-    Words swims;
-    Course course;
-    std::optional<std::string> predict;
-    Pace pace;
-};
-
-void add(Reader& reader, TypedPace& typed) {
-    auto& pace = typed.pace;
-    reader.files(typed.swims);
-    reader.value("--pool", "a pool, 25m, 25yd, \"33 1/3 m\" or \"open water\"",
-                 [&typed](std::string const& text) {
-                     auto const found = course(text);
-                     typed.course = {text, found.value_or(Pool{})};
-                     return found.has_value();
-                 });
-    reader.value("--predict", "distances, 750m,1500m", [&typed](std::string const& text) {
-        typed.predict = text;
-        return !text.empty();
-    });
-    reader.flag("--stops", pace.stops);
-    reader.value("--into", "a plan's file", [&pace](std::string const& text) {
-        pace.files = {text};
-        return !text.empty() && text != "-";
-    });
-    add_format(reader, pace.format);
-    add_look(reader, pace.look);
-    add_target(reader, pace.target);
-}
-
-/// "1m", "70cm", "6mm", "1.5m", within limits; mm.
-std::function<bool(std::string const&)> size_in_mm(double& to, double low, double high) {
-    return [&to, low, high](std::string const& text) {
-        auto const size = millimetres(text);
-        if (!size || *size < low || *size > high) {
-            return false;
-        }
-        to = *size;
-        return true;
-    };
-}
-
-std::function<bool(std::string const&)> any_text(std::optional<std::string>& to) {
-    return [&to](std::string const& text) {
-        to = text;
-        return !text.empty();
-    };
-}
-
-void add(Reader& reader, Cards& cards) {
-    reader.files(cards.files);
-    add_wish(reader, cards.wish);
-    std::string const sizes = "whole, half, quarter, eighth, a5, a6, a7, 3x5in or 4x6in";
-    reader.value("--size", sizes, [&cards](std::string const& text) {
-        cards.size = text;
-        return cards::find_card_size(text) != nullptr;
-    });
-    reader.value("--sheet", "a4 or letter", one_of(cards.letter, {{"a4", false}, {"letter", true}}));
-    reader.value("--margin", "what the printer leaves white, 0mm to 40mm", size_in_mm(cards.margin, 0, 40));
-    reader.flag("--hole", cards.hole);
-    reader.value(
-        "--back", "overview or pace",
-        one_of(cards.back, {{"overview", report::BackKind::overview}, {"pace", report::BackKind::pace}}));
-    reader.value("--copies", "a number, 1 to 100", [&cards](std::string const& text) {
-        auto const copies = number(text, 1, 100);
-        cards.copies = copies.value_or(1);
-        return copies.has_value();
-    });
-    reader.flag("--test-sheet", cards.test_sheet);
-    reader.value("--distance", "how far away it is read, 30cm to 3m", size_in_mm(cards.distance, 300, 3000));
-    reader.value("--preview", "an SVG's name", any_text(cards.preview));
-    reader.value("--format", "pdf or png", one_of(cards.png, {{"pdf", false}, {"png", true}}));
-    add_look(reader, cards.look);
-    add_target(reader, cards.target);
 }
 
 void add(Reader& reader, Words& words, Explain& explain) {
@@ -279,19 +139,6 @@ Options read_new(Words const& arguments) {
     return std::move(typed.plan);
 }
 
-Options read_cards(Words const& arguments) {
-    auto options = read<Cards>("cards", arguments);
-    if (auto const* const cards = std::get_if<Cards>(&options)) {
-        if (cards->files.size() > 1) {
-            return Misuse{"cards takes one file"};
-        }
-        if (auto odd = odd_name(*cards)) {
-            return Misuse{std::move(*odd)};
-        }
-    }
-    return options;
-}
-
 Options read_chart(Words const& arguments) {
     auto options = read<Chart>("chart", arguments);
     if (auto const* const chart = std::get_if<Chart>(&options)) {
@@ -318,47 +165,6 @@ Options read_deck(Words const& arguments) {
         return Misuse{"--left or --gap and --swimmers: a late session is shown for the first to leave"};
     }
     return options;
-}
-
-Options read_export(Words const& arguments) {
-    Reader reader{"export"};
-    TypedExport typed;
-    add(reader, typed);
-    if (auto instead = reader.read(arguments)) {
-        return *instead;
-    }
-    if (!typed.as) {
-        return Misuse{fmt::format("export as what? add --as {}", export_words)};
-    }
-    if (typed.rows && typed.as != ExportKind::csv) {
-        return Misuse{"--rows is for csv; add --as csv"};
-    }
-    typed.plans.as = *typed.as;
-    typed.plans.rows = typed.rows.value_or(report::CsvRows::line);
-    return std::move(typed.plans);
-}
-
-Options read_pace(Words const& arguments) {
-    Reader reader{"pace"};
-    TypedPace typed;
-    add(reader, typed);
-    if (auto instead = reader.read(arguments)) {
-        return *instead;
-    }
-    auto swims = read_swims(typed.swims, typed.course);
-    if (auto const* const unread = std::get_if<Unread>(&swims)) {
-        return Misuse{unread->problem};
-    }
-    typed.pace.swims = std::move(std::get<std::vector<calc::Swim>>(swims));
-    typed.pace.pool = typed.course.pool;
-    if (typed.predict) {
-        auto distances = read_distances(*typed.predict, typed.course);
-        if (auto const* const unread = std::get_if<Unread>(&distances)) {
-            return Misuse{unread->problem};
-        }
-        typed.pace.predict = std::move(std::get<std::vector<Distance>>(distances));
-    }
-    return std::move(typed.pace);
 }
 
 Options read_explain(Words const& arguments) {
