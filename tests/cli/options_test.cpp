@@ -27,13 +27,13 @@ std::string problem(std::vector<std::string> const& arguments) {
 } // namespace
 
 TEST_CASE("options of tally") {
-    auto const tally = read<Tally>({"tally",   "a.swim",  "--week", "2",    "b.swim",   "--session=Old baths",
+    auto const tally = read<Tally>({"tally",   "a.swim",  "--week", "2",    "b.swim",   "--session=High hall",
                                     "--lane",  "3",       "--by",   "gear", "--format", "json",
                                     "--ascii", "--width", "60",     "-o",   "t.json",   "--force",
                                     "--color", "never"});
     CHECK(tally.files == std::vector<std::string>{"a.swim", "b.swim"});
     CHECK(tally.wish.week == 2U);
-    CHECK(tally.wish.session == "Old baths");
+    CHECK(tally.wish.session == "High hall");
     CHECK(tally.wish.lane == 3);
     CHECK(tally.by == calc::By::gear);
     CHECK(tally.format == Format::json);

@@ -46,8 +46,8 @@ TEST_CASE("text folds at blanks, and within a word only where it must") {
 }
 
 TEST_CASE("parts break between each other first") {
-    CHECK(fold_parts({"Old baths", "Thu", "pool 33⅓ m"}, " · ", 60) == "Old baths · Thu · pool 33⅓ m");
-    CHECK(fold_parts({"Old baths", "Thu", "pool 33⅓ m"}, " · ", 20) == "Old baths · Thu ·\n  pool 33⅓ m");
+    CHECK(fold_parts({"High hall", "Thu", "pool 33⅓ m"}, " · ", 60) == "High hall · Thu · pool 33⅓ m");
+    CHECK(fold_parts({"High hall", "Thu", "pool 33⅓ m"}, " · ", 20) == "High hall · Thu ·\n  pool 33⅓ m");
     CHECK(fold_parts({"", "Thu", ""}, " · ", 20) == "Thu");
     CHECK(fold_parts({"one", "two"}, "; ", 4, 0) == "one;\ntwo");
     CHECK(fold_parts({"a part longer than a line", "b"}, ", ", 12) ==
