@@ -58,12 +58,14 @@ std::vector<Clock::Line> const& Clock::lines_of(plan::Index session, PacingId pa
     lines_.session = session;
     lines_.pacing = pacing;
     lines_.lines.clear();
+    lines_.optional = false;
     auto const sections = plan_.sessions[session].sections;
     for (auto section = sections.first; section < sections.end(); ++section) {
         auto const items = items_from(plan_, plan_.sections[section].body);
         for (auto at = items.begin(); at != items.end(); ++at) {
             if ((*at).is_swum()) {
                 lines_.lines.push_back({at.index(), section, stretches_.of(at.index(), pacing)});
+                lines_.optional |= (*at).optional;
             } else if ((*at).kind == plan::Item::Kind::pause) {
                 lines_.lines.push_back({at.index(), section, {}});
             }
@@ -113,6 +115,9 @@ void Clock::sections(plan::Index session, int lane, std::vector<SectionTimes>& s
     auto const& lines = lines_of(session, paces_.of(plan_.sessions[session], lane));
     sections.assign(run.count, {});
     for (auto const optional : {false, true}) {
+        if (optional && !lines_.optional) {
+            break; // most sessions
+        }
         in_order(lines, swum_in(lane, optional),
                  [&](Line const& line, Band<Duration> const& until_next, bool) {
                      auto& section = sections[line.section - run.first];

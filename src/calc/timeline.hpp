@@ -113,6 +113,7 @@ class Clock {
         plan::Index session = plan::no_index;
         PacingId pacing = 0;
         std::vector<Line> lines; ///< swum lines and pauses of all lanes
+        bool optional = false;   ///< some of them are `if time`
     };
 
     [[nodiscard]] std::vector<Line> const& lines_of(plan::Index session, PacingId pacing);

@@ -17,8 +17,8 @@
 #include <utility>
 #include <vector>
 
-/// docs/completions/ is made of the tables of commands, options, rules, codes and words. With LENGTHWISE_UPDATE
-/// set its files are written anew.
+/// docs/completions/ is made of the tables of commands, options, rules, codes and words. With
+/// LENGTHWISE_UPDATE set its files are written anew.
 namespace lengthwise {
 namespace {
 
