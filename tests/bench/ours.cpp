@@ -103,7 +103,7 @@ class Road final : public Reader {
     explicit Road(bool timed) : timed_(timed) {}
     [[nodiscard]] std::string_view name() const override { return timed_ ? "timed" : "road"; }
     [[nodiscard]] std::string_view title() const override {
-        return timed_ ? "lengthwise, the same with times" : "lengthwise, parse to tally";
+        return timed_ ? "lengthwise, with times" : "lengthwise, parse to tally";
     }
     [[nodiscard]] Spelling spelling() const override { return Spelling::notation; }
     void load(std::string text) override { text_ = std::move(text); }
