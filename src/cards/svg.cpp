@@ -1,5 +1,7 @@
 #include "cards/svg.hpp"
 
+#include "report/markup.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -20,29 +22,6 @@ std::string number(double value) {
     return text == "-0" ? "0" : text;
 }
 
-std::string escaped(std::string_view text) {
-    std::string safe;
-    for (char const c : text) {
-        switch (c) {
-        case '&':
-            safe += "&amp;";
-            break;
-        case '<':
-            safe += "&lt;";
-            break;
-        case '>':
-            safe += "&gt;";
-            break;
-        case '"':
-            safe += "&quot;";
-            break;
-        default:
-            safe += c;
-        }
-    }
-    return safe;
-}
-
 class Writer {
   public:
     explicit Writer(std::string& out) : out_(out) {}
@@ -51,7 +30,8 @@ class Writer {
         auto const* const anchor = text.anchor == Anchor::right ? " text-anchor=\"end\"" : "";
         auto const* const weight = text.weight == Weight::semibold ? " class=\"b\"" : "";
         add("<text{}{} x=\"{}\" y=\"{}\" font-size=\"{}\" textLength=\"{}\">{}</text>\n", weight, anchor,
-            number(text.at.x), number(text.at.y), number(text.em), number(text.width), escaped(text.words));
+            number(text.at.x), number(text.at.y), number(text.em), number(text.width),
+            report::markup(text.words));
     }
     void operator()(Line const& line) {
         add("<path d=\"M{} {}L{} {}\" stroke-width=\"{}\"/>\n", number(line.from.x), number(line.from.y),
@@ -89,7 +69,7 @@ std::string svg(std::vector<Picture> const& pictures, std::string_view title) {
     auto const height = number(all.height);
     auto out = fmt::format("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{0}mm\" height=\"{1}mm\" "
                            "viewBox=\"0 0 {0} {1}\">\n<title>{2}</title>\n",
-                           width, height, escaped(title));
+                           width, height, report::markup(title));
     out += "<style>text{font-family:Inter,'Noto Sans','DejaVu Sans',sans-serif;font-weight:500;"
            "font-feature-settings:'tnum','cv05','cv08';white-space:pre}.b{font-weight:600}"
            "path,rect,circle{fill:none;stroke:#000}</style>\n"
