@@ -154,12 +154,25 @@ class DeckMaker {
         deck_.sections.back().rows.push_back(std::move(row));
     }
 
+    /// The pace clock shows send-offs only as long as nobody comes in behind them.
+    bool keeps_to(calc::SendOffs const& set, Index index) const {
+        if (plan_.items[index].terms != set.terms) {
+            return true; // a set inside, whose share of the time is not known here
+        }
+        auto const steps = calc::steps_of(plan_, set);
+        Duration planned;
+        for (auto const step : steps) {
+            planned += step;
+        }
+        return !timer_.takes_longer(index, steps.size() == 1 ? planned * set.starts : planned);
+    }
+
     void below(DeckRow& row, Index index) {
         auto const set = send_offs_.of(plan_.items[index]);
         if (queue_) {
             row.queue = queue_->below(index, set);
         }
-        if (!queue_ || queue_->empty()) {
+        if ((!queue_ || queue_->empty()) && (!set || keeps_to(*set, index))) {
             row.hand = hand_text(plan_, set, options_.ascii);
         }
     }
