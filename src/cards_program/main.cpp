@@ -1,3 +1,4 @@
+#include "cards_program/glib_errors.hpp"
 #include "cards_program/make_cards.hpp"
 #include "cli/descriptor_output.hpp"
 #include "cli/disk_words.hpp"
@@ -8,10 +9,13 @@
 
 #include <cstdlib>
 
+[[gnu::init_priority(101)]] lengthwise::cli::EndsWithoutMemory const ends_without_memory;
+
 /// What `lengthwise cards` starts. Its words are those behind "lengthwise".
 int main(int count, char** arguments) {
     using namespace lengthwise::cli;
     prepare_process();
+    say_glib_errors();
     DescriptorOutput out{1};
     DescriptorOutput err{2};
     Disk disk;

@@ -3,6 +3,7 @@
 #include "report/paint.hpp"
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -39,6 +40,14 @@ struct Console {
     /// Said on standard error once the result is in its place: behind "wrote FILE", and below it.
     std::string summary{};
     std::string below{};
+
+    /// What the result is a new version of, where it is one: were it put over that file, then only as long as
+    /// the file is still the same.
+    struct Old {
+        std::string name;
+        std::string bytes;
+    };
+    std::optional<Old> old{};
 
     /// "lengthwise: …" and a line feed, on standard error.
     void say(std::string_view message);

@@ -10,6 +10,7 @@
 #include <filesystem>
 #include <fmt/core.h>
 #include <memory>
+#include <new>
 #include <system_error>
 #include <utility>
 
@@ -23,6 +24,14 @@ namespace {
 
 using Text = grammar::Reader::Text;
 using Refusal = grammar::Reader::Refusal;
+
+/// Want of memory is no fault of the file's: an include would show it as an error of the plan.
+Refusal refusal_of(int error) {
+    if (error == ENOMEM) {
+        throw std::bad_alloc{};
+    }
+    return {words_of(error)};
+}
 
 /// Not longer than a line may be: then only the first line end of a block can end a line
 /// that is too long.
@@ -89,7 +98,7 @@ std::variant<Text, Refusal> read_all(int fd, std::uint64_t expected, std::uint64
     for (;;) {
         auto const got = read_block(fd, block->data(), block->size());
         if (got < 0) {
-            return Refusal{words_of(errno)};
+            return refusal_of(errno);
         }
         if (got == 0) {
             break;
@@ -116,7 +125,14 @@ Refusal not_opened(std::string const& path, int error) {
     if (error == ENXIO && stat(path.c_str(), &info) == 0) {
         return Refusal{kind_of(info.st_mode)};
     }
-    return Refusal{words_of(error)};
+    return refusal_of(error);
+}
+
+/// Nobody has written to it or cut it meanwhile.
+bool is_as_before(int fd, struct stat const& before) {
+    struct stat now {};
+    return fstat(fd, &now) == 0 && now.st_size == before.st_size &&
+           now.st_mtim.tv_sec == before.st_mtim.tv_sec && now.st_mtim.tv_nsec == before.st_mtim.tv_nsec;
 }
 
 bool is_directory(std::string const& path) {
@@ -149,7 +165,11 @@ std::variant<Text, Refusal> Disk::read(std::string const& path, std::uint64_t li
     if (auto const size = static_cast<std::uint64_t>(info.st_size); size > limit) {
         return Refusal{fmt::format("has {} bytes, at most {} may be", size, limit)};
     }
-    return read_all(file.number(), static_cast<std::uint64_t>(info.st_size), limit);
+    auto text = read_all(file.number(), static_cast<std::uint64_t>(info.st_size), limit);
+    if (std::holds_alternative<Text>(text) && !is_as_before(file.number(), info)) {
+        return Refusal{"changed while it was read; try again"};
+    }
+    return text;
 }
 
 std::variant<Text, Refusal> Disk::read_standard_input(std::uint64_t limit) {
@@ -162,7 +182,7 @@ std::variant<grammar::Reader::Path, Refusal> Disk::resolve_links(std::string con
     }
     std::unique_ptr<char, decltype(&std::free)> const real{realpath(path.c_str(), nullptr), &std::free};
     if (real == nullptr) {
-        return Refusal{words_of(errno)};
+        return refusal_of(errno);
     }
     return Path{real.get()};
 }
@@ -180,7 +200,7 @@ std::variant<std::vector<std::string>, Refusal> Disk::expand(std::string const& 
         }
     }
     if (error) {
-        return Refusal{words_of(error.value())};
+        return refusal_of(error.value());
     }
     if (plans.empty()) {
         return Refusal{"holds no .swim file"};

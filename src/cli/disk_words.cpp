@@ -35,6 +35,8 @@ std::string words_of(int error) {
     case EMFILE:
     case ENFILE:
         return "too many files are open";
+    case ENOMEM:
+        return "out of memory";
     case EBADF:
         return "it is closed";
     default:

@@ -120,7 +120,8 @@ class Draft {
 
   private:
     Draft(std::string path, int fd)
-        : path_(std::move(path)), file_(fd), created_(fd >= 0), unfinished_(created_ ? path_ : "") {}
+        : path_(std::move(path)), file_(fd), created_(fd >= 0),
+          unfinished_(created_ ? std::string_view{path_} : std::string_view{}) {}
 
     /// Replaces nothing that has come up in the meantime, where the file system can promise that.
     [[nodiscard]] bool place_new(std::string const& target) const {
@@ -150,14 +151,28 @@ std::string draft_words(int error) {
     }
 }
 
-/// Why it could not be put in place; nothing if it was.
-std::optional<std::string> put(Target const& target, std::string_view bytes) {
+using Old = std::optional<std::string_view>;
+
+bool holds(std::string const& path, std::string_view was) {
+    auto const now = Disk{}.read(path, was.size());
+    auto const* const text = std::get_if<grammar::Reader::Text>(&now);
+    return text != nullptr && text->bytes == was;
+}
+
+/// Why it could not be put in place; nothing if it was. `was` is what the file there must hold.
+std::optional<std::string> put(Target const& target, std::string_view bytes, Old was) {
+    auto const old_one_kept = [&target] { return target.there ? "; old one kept" : "; nothing written"; };
     auto draft = Draft::beside(target);
     if (!draft.created()) {
-        return draft_words(errno);
+        return draft_words(errno) + old_one_kept();
     }
-    bool const done = draft.write(bytes) && draft.dress_like(target) && draft.flush() && draft.place(target);
-    return done ? std::nullopt : std::optional{words_of(errno)};
+    if (!(draft.write(bytes) && draft.dress_like(target) && draft.flush())) {
+        return words_of(errno) + old_one_kept();
+    }
+    if (was && !holds(target.path, *was)) {
+        return "no longer what was read; left as it is, try again";
+    }
+    return draft.place(target) ? std::nullopt : std::optional{words_of(errno) + old_one_kept()};
 }
 
 /// So that the new name outlives a power cut. The file is in place already: what goes wrong
@@ -169,9 +184,8 @@ void flush_folder(std::string const& path) {
     }
 }
 
-} // namespace
-
-std::optional<Refusal> Disk::write(std::string const& path, std::string_view bytes, Existing existing) {
+std::optional<Refusal> write_file(std::string const& path, std::string_view bytes, Existing existing,
+                                  Old was) {
     auto found = find_target(path);
     if (auto* const refusal = std::get_if<Refusal>(&found)) {
         return std::move(*refusal);
@@ -180,11 +194,21 @@ std::optional<Refusal> Disk::write(std::string const& path, std::string_view byt
     if (auto reason = keeps(target, existing); !reason.empty()) {
         return Refusal{std::move(reason)};
     }
-    if (auto const reason = put(target, bytes)) {
-        return Refusal{*reason + (target.there ? "; old one kept" : "; nothing written")};
+    if (auto reason = put(target, bytes, was)) {
+        return Refusal{std::move(*reason)};
     }
     flush_folder(target.path);
     return std::nullopt;
+}
+
+} // namespace
+
+std::optional<Refusal> Disk::write(std::string const& path, std::string_view bytes, Existing existing) {
+    return write_file(path, bytes, existing, std::nullopt);
+}
+
+std::optional<Refusal> Disk::replace(std::string const& path, std::string_view bytes, std::string_view was) {
+    return write_file(path, bytes, Existing::replace, was);
 }
 
 } // namespace lengthwise::cli

@@ -31,18 +31,25 @@ class Files : public grammar::Reader {
     /// what was there before. A refusal's reason says so: "disk full; old one kept".
     [[nodiscard]] virtual std::optional<Refusal> write(std::string const& path, std::string_view bytes,
                                                        Existing existing) = 0;
+
+    /// The same in the place of what was read from `path`. Refuses where the file holds anything but `was` by
+    /// now: what somebody else has written there meanwhile is not lost.
+    [[nodiscard]] virtual std::optional<Refusal> replace(std::string const& path, std::string_view bytes,
+                                                         std::string_view was) = 0;
 };
 
 /// The real one. Reads regular files only; what else has a name is refused after an open
 /// that does not wait (a pipe without a writer would). Gives up on a file as soon as a line
 /// passes limits::line_bytes, so that 2 GB without a line end cost nothing. That is a refusal
-/// with the line's number: a text that was cut must never pass for a whole one.
+/// with the line's number: a text that was cut must never pass for a whole one. A file that changes while it
+/// is read is refused too: its two halves may belong to two plans.
 ///
 /// Writes beside the target, into a file that only the owner may read, then flushes it to
 /// the disk and renames it. A link stays, the file it stands for is replaced; that file's
 /// permissions and, where the system allows it, owner are kept. What is not a regular file,
 /// or is write-protected, is refused. SIGINT and the like remove the unfinished file
-/// (process.hpp); after a SIGKILL it stays, under a name that begins with `.lengthwise-`.
+/// (process.hpp); after a SIGKILL it stays, under a name that begins with `.lengthwise-`. Whether the old file
+/// still is what was read is looked up last, just before the rename.
 class Disk final : public Files {
   public:
     std::variant<Text, Refusal> read(std::string const& path, std::uint64_t limit) override;
@@ -50,6 +57,8 @@ class Disk final : public Files {
     std::variant<Text, Refusal> read_standard_input(std::uint64_t limit) override;
     std::variant<std::vector<std::string>, Refusal> expand(std::string const& path) override;
     std::optional<Refusal> write(std::string const& path, std::string_view bytes, Existing existing) override;
+    std::optional<Refusal> replace(std::string const& path, std::string_view bytes,
+                                   std::string_view was) override;
 };
 
 } // namespace lengthwise::cli

@@ -5,6 +5,8 @@
 #include "cli/process.hpp"
 #include "cli/run.hpp"
 
+[[gnu::init_priority(101)]] lengthwise::cli::EndsWithoutMemory const ends_without_memory;
+
 int main(int count, char** arguments) {
     using namespace lengthwise::cli;
     prepare_process();

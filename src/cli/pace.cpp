@@ -71,7 +71,7 @@ int put(plan::Threshold const& threshold, std::string const& name, Files& files,
                                 shown));
         return misused;
     }
-    if (auto const refusal = files.write(name, text, Existing::replace)) {
+    if (auto const refusal = files.replace(name, text, root.source.text())) {
         console.say(fmt::format("cannot write {}: {}", shown, refusal->reason));
         return misused;
     }

@@ -1,8 +1,11 @@
 #include "cli/process.hpp"
 
 #include <array>
+#include <atomic>
 #include <climits>
 #include <cstring>
+#include <new>
+#include <string_view>
 
 #include <fcntl.h>
 #include <unistd.h>
@@ -12,14 +15,19 @@ namespace {
 
 constexpr std::array ends_us{SIGINT, SIGTERM, SIGHUP};
 
-/// The path of the unfinished file, empty when there is none. Changed only while the
-/// signals that read it are held.
+/// The path of the unfinished file, of meaning while there is one. Changed only while the
+/// signals that read it are held, and while no other thread takes it for whole.
 std::array<char, PATH_MAX> unfinished{};
+std::atomic<bool> is_unfinished{false};
 
-void remove_unfinished(int signal) {
-    if (unfinished[0] != '\0') {
+void remove_unfinished() {
+    if (is_unfinished) {
         unlink(unfinished.data());
     }
+}
+
+void end_by(int signal) {
+    remove_unfinished();
     // The handler is gone by SA_RESETHAND: raised again, the signal ends us as it always does.
     raise(signal);
 }
@@ -31,7 +39,7 @@ void handle(int signal) {
         return;
     }
     struct sigaction action {};
-    action.sa_handler = remove_unfinished;
+    action.sa_handler = end_by;
     action.sa_flags = static_cast<int>(SA_RESETHAND);
     sigemptyset(&action.sa_mask);
     sigaction(signal, &action, nullptr);
@@ -47,6 +55,23 @@ void fill_standard_descriptors() {
 }
 
 } // namespace
+
+void end_without_memory() {
+    constexpr std::string_view said = "lengthwise: out of memory\n";
+    constexpr int cannot = 2;
+    static std::atomic_flag ending = ATOMIC_FLAG_INIT;
+    if (ending.test_and_set()) {
+        for (;;) {
+            pause(); // another thread is about to end us all
+        }
+    }
+    remove_unfinished();
+    _exit(::write(STDERR_FILENO, said.data(), said.size()) < 0 ? cannot : cannot);
+}
+
+EndsWithoutMemory::EndsWithoutMemory() {
+    std::set_new_handler(end_without_memory);
+}
 
 void prepare_process() {
     fill_standard_descriptors();
@@ -69,16 +94,18 @@ SignalsHeld::~SignalsHeld() {
     pthread_sigmask(SIG_SETMASK, &before_, nullptr);
 }
 
-Unfinished::Unfinished(std::string const& path) {
+Unfinished::Unfinished(std::string_view path) {
     SignalsHeld const held;
     if (path.size() < unfinished.size()) {
-        std::memcpy(unfinished.data(), path.c_str(), path.size() + 1);
+        std::memcpy(unfinished.data(), path.data(), path.size());
+        unfinished[path.size()] = '\0';
+        is_unfinished = !path.empty();
     }
 }
 
 Unfinished::~Unfinished() {
     SignalsHeld const held;
-    unfinished[0] = '\0';
+    is_unfinished = false;
 }
 
 } // namespace lengthwise::cli

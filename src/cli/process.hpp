@@ -1,7 +1,7 @@
 #pragma once
 
 #include <csignal>
-#include <string>
+#include <string_view>
 
 /// What the process owes the system around it.
 namespace lengthwise::cli {
@@ -14,6 +14,19 @@ namespace lengthwise::cli {
 /// - Makes a file size limit an error of the write instead of the process's end.
 /// SIGPIPE keeps its meaning: who reads no further ends us quietly.
 void prepare_process();
+
+/// Says "out of memory", removes the unfinished file and ends the process with 2 at once, from whatever
+/// thread; results that have been kept back go with it. Nothing is unwound: that can ask for memory again, in
+/// places that may not throw.
+[[noreturn]] void end_without_memory();
+
+/// Once it is there, `new` that gets no memory does so. It has to be there before everything else, hence
+/// beside main:
+///     [[gnu::init_priority(101)]] EndsWithoutMemory const ends_without_memory;
+class EndsWithoutMemory {
+  public:
+    EndsWithoutMemory();
+};
 
 /// Blocks the signals above while it lives, in this thread and in those that it starts meanwhile: they
 /// come afterwards. Only the main thread ever takes them.
@@ -32,7 +45,7 @@ class SignalsHeld {
 /// fixed buffer and calls nothing but unlink, as a signal handler must.
 class Unfinished {
   public:
-    explicit Unfinished(std::string const& path);
+    explicit Unfinished(std::string_view path);
     ~Unfinished();
     Unfinished(Unfinished const&) = delete;
     Unfinished& operator=(Unfinished const&) = delete;

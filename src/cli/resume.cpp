@@ -158,6 +158,9 @@ int resume(Compose const& options, Resume const& wish, Files& files, Console& co
         return misused;
     }
     console.out.write(text);
+    if (loaded.plan->name != "-") {
+        console.old = {loaded.plan->name, std::string{root.source.text()}};
+    }
     console.summary =
         fmt::format("{} anew, {}, race {}", weeks_words(weeks),
                     counted(composing.composed->sessions(), "session"), spell::day(request.race.on));

@@ -120,7 +120,11 @@ class Runner {
         if (text.empty()) {
             return fine; // what stands in the way has been said
         }
-        if (auto const refusal = files_.write(target, text, force ? Existing::replace : Existing::keep)) {
+        auto const& old = console.old;
+        bool const renews = force && old && is_one_of(target, {old->name}, files_);
+        auto const refusal = renews ? files_.replace(target, text, old->bytes)
+                                    : files_.write(target, text, force ? Existing::replace : Existing::keep);
+        if (refusal) {
             console.say(fmt::format("cannot write {}: {}", report::visible(target), refusal->reason));
             return misused;
         }

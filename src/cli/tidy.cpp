@@ -91,9 +91,10 @@ std::string changes_text(Loaded const& loaded, Console const& console) {
     return text;
 }
 
-/// Puts the tidy text in the file's place.
-int put(std::string const& name, std::string const& text, Files& files, Console& console) {
-    if (auto const refusal = files.write(name, text, Existing::replace)) {
+/// Puts the tidy text in the place of what the file was.
+int put(std::string const& name, std::string const& text, std::string const& was, Files& files,
+        Console& console) {
+    if (auto const refusal = files.replace(name, text, was)) {
         console.say(fmt::format("cannot write {}: {}", report::visible(name), refusal->reason));
         return misused;
     }
@@ -127,9 +128,8 @@ Outcome tidy_file(Loaded const& loaded, Tidy const& options, Files& files, Conso
     if (tidy_already) {
         return {};
     }
-    return {fine, [name = loaded.name, text = std::move(text), &files](Console& own) {
-                return put(name, text, files, own);
-            }};
+    return {fine, [name = loaded.name, text = std::move(text), was = std::string{root.source.text()},
+                   &files](Console& own) { return put(name, text, was, files, own); }};
 }
 
 } // namespace

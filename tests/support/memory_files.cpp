@@ -60,4 +60,12 @@ std::optional<cli::Files::Refusal> MemoryFiles::write(std::string const& path, s
     return std::nullopt;
 }
 
+std::optional<cli::Files::Refusal> MemoryFiles::replace(std::string const& path, std::string_view bytes,
+                                                        std::string_view was) {
+    if (disk.files[absolute(path)] != was) {
+        return Refusal{"changed since it was read"};
+    }
+    return write(path, bytes, cli::Existing::replace);
+}
+
 } // namespace lengthwise::support

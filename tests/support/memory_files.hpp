@@ -22,6 +22,8 @@ class MemoryFiles final : public cli::Files {
     std::variant<std::vector<std::string>, Refusal> expand(std::string const& path) override;
     std::optional<Refusal> write(std::string const& path, std::string_view bytes,
                                  cli::Existing existing) override;
+    std::optional<Refusal> replace(std::string const& path, std::string_view bytes,
+                                   std::string_view was) override;
 
   private:
     std::mutex reading_; ///< many threads read
