@@ -162,7 +162,7 @@ class WeekGenerator {
 };
 
 Draft draft(Wanted const& wanted) {
-    return {wanted, Random{wanted.seed}, Pen{wanted.seed + 1, wanted.untidy}};
+    return {wanted, Random{wanted.seed, wanted.bytes}, Pen{wanted.seed + 1, wanted.untidy}};
 }
 
 } // namespace

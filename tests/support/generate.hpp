@@ -2,17 +2,19 @@
 
 #include <cstdint>
 #include <string>
+#include <string_view>
 
 namespace lengthwise::test {
 
 /// What to write. The same seed and sizes make the same plan, tidy or not.
 struct Wanted {
     std::uint64_t seed = 0;
-    bool untidy = false;  ///< with other spaces, cases, synonyms, line ends, and comments
-    bool include = false; ///< some of the sets in a file of their own
-    int weeks = 2;        ///< at most, with sessions before any week as often
-    int sessions = 3;     ///< of a week, at most
-    int lines = 4;        ///< of a section, at most
+    std::string_view bytes{}; ///< decide before the seed does, as long as they last
+    bool untidy = false;      ///< with other spaces, cases, synonyms, line ends, and comments
+    bool include = false;     ///< some of the sets in a file of their own
+    int weeks = 2;            ///< at most, with sessions before any week as often
+    int sessions = 3;         ///< of a week, at most
+    int lines = 4;            ///< of a section, at most
     // How often, in percent:
     int sets = 70;      ///< a plan has named sets
     int groups = 20;    ///< an item is a group

@@ -5,7 +5,6 @@
 #include <memory>
 #include <stdexcept>
 #include <string_view>
-#include <utf8proc.h>
 
 #include <sys/resource.h>
 #include <sys/wait.h>
@@ -58,13 +57,6 @@ double seconds_of(timeval const& time) {
     return static_cast<double>(time.tv_sec) + static_cast<double>(time.tv_usec) / 1e6;
 }
 
-bool is_unsafe(utf8proc_int32_t c) {
-    bool const control = (c < 0x20 && c != '\n') || (c >= 0x7F && c <= 0x9F);
-    bool const direction = (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069) || c == 0x200E ||
-                           c == 0x200F || c == 0x061C;
-    return control || direction;
-}
-
 } // namespace
 
 Ending run(Run const& run) {
@@ -92,25 +84,6 @@ Ending run(Run const& run) {
         .seconds = seconds_of(used.ru_utime) + seconds_of(used.ru_stime),
         .kib = used.ru_maxrss,
     };
-}
-
-std::string unsafe_in(std::string const& text) {
-    auto const* at = reinterpret_cast<utf8proc_uint8_t const*>(text.data());
-    auto left = static_cast<utf8proc_ssize_t>(text.size());
-    while (left > 0) {
-        utf8proc_int32_t character = 0;
-        auto const size = utf8proc_iterate(at, left, &character);
-        auto const place = std::to_string(static_cast<utf8proc_ssize_t>(text.size()) - left);
-        if (size < 0) {
-            return "no UTF-8 at byte " + place;
-        }
-        if (is_unsafe(character)) {
-            return "character " + std::to_string(character) + " at byte " + place;
-        }
-        at += size;
-        left -= size;
-    }
-    return {};
 }
 
 } // namespace lengthwise::support

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "support/unsafe_text.hpp"
+
 #include <functional>
 #include <string>
 #include <vector>
@@ -26,9 +28,5 @@ struct Ending {
 
 /// Runs `lengthwise` as it was built beside the tests and waits for its end, at most 20 s.
 [[nodiscard]] Ending run(Run const& run);
-
-/// What makes text unfit for a terminal: a control character other than a line end, a
-/// bidirectional control, a byte that is no UTF-8. Empty when there is none.
-[[nodiscard]] std::string unsafe_in(std::string const& text);
 
 } // namespace lengthwise::support
