@@ -4,45 +4,17 @@
 #include "cards/flow.hpp"
 #include "cards/head.hpp"
 #include "cards/strip.hpp"
+#include "cards/trial.hpp"
 
 #include <algorithm>
-#include <array>
 #include <optional>
 
 namespace lengthwise::cards {
 namespace {
 
-constexpr std::size_t most_cards = 99;
 constexpr int steps_of_type = 20;
 /// A strip that would fill more of a card than this is left out.
 constexpr double strip_share = 0.55;
-constexpr double strip_air = 0.5; ///< capitals above and below it
-
-/// One way to lay the session out, tried.
-struct Trial {
-    Setting setting;
-    Body body;
-    Rooms rooms;
-    std::optional<Strip> strip;
-    std::vector<std::size_t> starts;
-    std::size_t head_lines = 0;
-
-    [[nodiscard]] std::size_t cards() const { return starts.empty() ? most_cards + 1 : starts.size(); }
-    [[nodiscard]] std::size_t lines() const { return body.lines.size(); }
-    /// Lines that larger type must not break: of headings, of the set, and small ones below it. Notes may.
-    [[nodiscard]] std::array<std::size_t, 3> firm_lines() const {
-        std::array<std::size_t, 3> firm{head_lines, 0, 0};
-        for (auto const& line : body.lines) {
-            firm[line.heading ? 0 : line.of_set ? 1 : 2] += line.note ? 0 : 1;
-        }
-        return firm;
-    }
-    [[nodiscard]] bool breaks_more_than(Trial const& other) const {
-        auto const ours = firm_lines();
-        auto const theirs = other.firm_lines();
-        return ours[0] > theirs[0] || ours[1] > theirs[1] || ours[2] > theirs[2];
-    }
-};
 
 class Layout {
   public:
@@ -71,7 +43,7 @@ class Layout {
         laid.scale = best.setting.scale;
         laid.strip = best.strip;
         for (std::size_t i = 0; i < best.starts.size(); ++i) {
-            laid.fronts.push_back(draw(best, i));
+            laid.fronts.push_back(draw_card(card_, best, i, measure_));
         }
         return laid;
     }
@@ -120,7 +92,6 @@ class Layout {
             }
         }
     }
-    static double strip_gap(Setting const& setting) { return strip_air * setting.scale.capital; }
 
     Setting setting(double capital, Level const& level) const {
         return {wanted_.size, {capital}, level, wanted_.hole, false, wanted_.back};
@@ -206,92 +177,6 @@ class Layout {
             }
         }
         return best;
-    }
-
-    Share share_of(Trial const& trial, std::size_t index) const {
-        Share share{index + 1, trial.starts.size(), {}, {}, {}, {}};
-        auto const& lines = trial.body.lines;
-        if (auto const* const before = index > 0 ? lines[trial.starts[index]].swum_before : nullptr) {
-            share.so_far = before->so_far;
-            share.lengths_so_far = before->lengths_so_far;
-        }
-        if (auto const* const swum =
-                index + 1 < trial.starts.size() ? lines[trial.starts[index + 1]].swum_before : nullptr) {
-            share.total = swum->so_far;
-            share.lengths = swum->lengths_so_far;
-        }
-        return share;
-    }
-
-    Picture draw(Trial const& trial, std::size_t index) {
-        auto const& setting = trial.setting;
-        auto const share = share_of(trial, index);
-        auto head = head_of(card_, share, setting, measure_);
-        auto foot = foot_of(card_, share, setting, measure_);
-        Picture picture{setting.size, std::move(head.marks)};
-        auto const end = index + 1 < trial.starts.size() ? trial.starts[index + 1] : trial.lines();
-        bool const strip =
-            draw_lines(trial, trial.starts[index], end, head.bottom + trial.rooms.top, picture.marks);
-        if (strip && trial.strip) {
-            auto grown = *trial.strip;
-            auto const used = height_of(trial.body.lines, trial.starts[index], end, trial.rooms);
-            auto const room = foot.top - rule_gap * setting.scale.capital - head.bottom;
-            auto const each = (room - used) / static_cast<double>(grown.row_ends.size());
-            grown.cell_height = std::clamp(grown.cell_height + each, grown.cell_height, grown.most_height);
-            auto const y = foot.top - strip_air * setting.scale.capital - grown.height();
-            cards::draw(grown, y, setting, measure_, picture.marks);
-        }
-        picture.marks.insert(picture.marks.end(), foot.marks.begin(), foot.marks.end());
-        frame(picture, setting.hole, false);
-        return picture;
-    }
-
-    /// Gives whether the longest rep is among them.
-    bool draw_lines(Trial const& trial, std::size_t first, std::size_t end, double y,
-                    std::vector<Mark>& marks) {
-        auto const& lines = trial.body.lines;
-        auto const& setting = trial.setting;
-        bool strip = false;
-        if (first < end && goes_on(lines, first)) {
-            auto const heading = continued(card_, lines[first], setting, measure_);
-            y += heading.rise;
-            write(heading, y, marks);
-            y += lines[first].advance;
-        } else if (first < end) {
-            y += lines[first].rise;
-        }
-        std::vector<double> tops(trial.body.bars.size(), 0);
-        std::vector<double> bottoms(trial.body.bars.size(), 0);
-        for (auto i = first; i < end; ++i) {
-            auto const& line = lines[i];
-            y += i > first ? line.advance : 0;
-            if (line.rule > 0 && i > first) {
-                marks.emplace_back(
-                    Line{{safe_edge, y - line.rule}, {setting.right(), y - line.rule}, hair_rule});
-            }
-            write(line, y, marks);
-            auto const capital = line.of_set ? setting.scale.capital : setting.scale.small();
-            for (auto const bar : line.bars) {
-                tops[bar] = tops[bar] > 0 ? tops[bar] : y - capital;
-                bottoms[bar] = y + line.fall * 0.6;
-            }
-            strip = strip || line.strip;
-        }
-        for (std::size_t i = 0; i < tops.size(); ++i) {
-            if (tops[i] > 0) {
-                auto const& bar = trial.body.bars[i];
-                auto const x = bar.x + bar.width / 2;
-                marks.emplace_back(Line{{x, tops[i]}, {x, bottoms[i]}, bar.width});
-            }
-        }
-        return strip;
-    }
-
-    static void write(BodyLine const& line, double y, std::vector<Mark>& marks) {
-        for (auto text : line.texts) {
-            text.at.y += y;
-            marks.emplace_back(std::move(text));
-        }
     }
 
     report::Card const& card_;

@@ -1,19 +1,19 @@
+#include "check/comparison.hpp"
+#include "check/drilled.hpp"
 #include "check/heirs.hpp"
 #include "check/second_look.hpp"
 #include "check/seen.hpp"
 #include "check/walk.hpp"
 #include "check/words.hpp"
 
-#include "calc/reps.hpp"
-
 #include <fmt/core.h>
 
-#include <algorithm>
+#include <cstdint>
 #include <optional>
-#include <set>
+#include <string>
 #include <string_view>
-#include <unordered_map>
 #include <utility>
+#include <vector>
 
 namespace lengthwise::check::second_look_at {
 
@@ -27,55 +27,6 @@ bool holds(plan::Manner const& manner) {
 }
 
 // --- selectors that change no rep ------------------------------------------------
-
-/// Are the items from `a` and from `b` on, two readings of one text, swum alike?
-class Comparison {
-  public:
-    explicit Comparison(Plan const& plan) : plan_(plan) {}
-
-    bool alike(plan::Terms const& a, plan::Terms const& b) const {
-        if (a.shape != b.shape || a.stops != b.stops) {
-            return false;
-        }
-        if (a.parts.empty()) {
-            return a.manner == b.manner;
-        }
-        if ((holds(a.manner) || holds(b.manner)) && a.manner.effort != b.manner.effort) {
-            return false; // a time for the whole rep, whatever its parts say
-        }
-        auto const first = plan_.parts.begin() + a.parts.first;
-        return std::equal(first, first + a.parts.count, plan_.parts.begin() + b.parts.first,
-                          [](plan::Part const& x, plan::Part const& y) { return x.manner == y.manner; });
-    }
-
-    bool alike(plan::Index a, plan::Index b, bool single) {
-        if (a == b || a == plan::no_index || b == plan::no_index || !met_.insert({a, b}).second) {
-            return true;
-        }
-        for (;; a = plan_.after(a), b = plan_.after(b)) {
-            if (!alike(plan_.items[a], plan_.items[b])) {
-                return false;
-            }
-            if (single || plan_.items[a].last || plan_.items[b].last) {
-                return true;
-            }
-        }
-    }
-
-  private:
-    bool alike(Item const& a, Item const& b) {
-        if (!a.is_swum()) {
-            return true;
-        }
-        if (a.is_leaf()) {
-            return alike(plan_.terms[a.terms], plan_.terms[b.terms]);
-        }
-        return alike(a.body, b.body, a.kind == Item::Kind::use);
-    }
-
-    Plan const& plan_;
-    std::set<std::pair<plan::Index, plan::Index>> met_;
-};
 
 void idle_selectors(Inquiry& inquiry, Met const& met) {
     auto const& plan = inquiry.plan;
@@ -231,65 +182,6 @@ void hold(Inquiry& inquiry, Met const& met) {
 }
 
 // --- headings ------------------------------------------------------------------------
-
-/// Is anything below swum as a drill? What several places share is looked into once.
-class Drilled {
-  public:
-    explicit Drilled(Plan const& plan) : plan_(plan) {}
-
-    bool section(plan::Section const& section) { return any(section.body, false); }
-
-  private:
-    bool any(plan::Index body, bool single) {
-        if (single) {
-            return item(plan_.items[body]);
-        }
-        auto found = false;
-        for (auto const& inner : plan::items_from(plan_, body)) {
-            found = found || item(inner);
-        }
-        return found;
-    }
-
-    bool item(Item const& item) {
-        if (!item.is_swum()) {
-            return false;
-        }
-        if (item.is_leaf()) {
-            return leaf(item);
-        }
-        auto found = known(item.body, item.kind == Item::Kind::use);
-        auto const selections = plan_.terms[item.terms].selections;
-        for (auto i = selections.first; i < selections.end() && !found; ++i) {
-            auto const body = plan_.selections[i].body;
-            found = body != plan::no_index && known(body, item.kind == Item::Kind::use);
-        }
-        return found;
-    }
-
-    bool known(plan::Index body, bool single) {
-        if (auto const found = bodies_.find(body); found != bodies_.end()) {
-            return found->second;
-        }
-        auto const found = any(body, single);
-        bodies_.emplace(body, found);
-        return found;
-    }
-
-    bool leaf(Item const& leaf) {
-        auto found = false;
-        calc::each_rep(plan_, leaf, [&](std::int64_t, plan::Terms const& terms, std::int64_t) {
-            found = found || (terms.parts.empty() && terms.manner.mode == Mode::drill);
-            for (auto i = terms.parts.first; i < terms.parts.end(); ++i) {
-                found = found || plan_.parts[i].manner.mode == Mode::drill;
-            }
-        });
-        return found;
-    }
-
-    Plan const& plan_;
-    std::unordered_map<plan::Index, bool> bodies_;
-};
 
 void heading(Inquiry& inquiry, plan::Section const& section, Drilled& drilled) {
     if (section.kind == SectionKind::drill && !inquiry.plan.heading_of(section).name.empty() &&

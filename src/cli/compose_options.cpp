@@ -1,5 +1,6 @@
 #include "cli/compose_options.hpp"
 
+#include "cli/resume_options.hpp"
 #include "cli/values.hpp"
 #include "plan/rules.hpp"
 #include "report/width.hpp"
@@ -105,10 +106,6 @@ std::optional<Misuse> missing(TypedCompose const& typed) {
     return Misuse{fmt::format("compose needs {}:\n{}", names, list)};
 }
 
-std::optional<Misuse> refused(std::string_view option, std::string_view wants, std::string_view typed) {
-    return Misuse{fmt::format("{} takes {}, not \"{}\"", option, wants, report::visible(typed))};
-}
-
 /// A time for 100 of the pool's unit; where more is said it has to say the same.
 std::optional<Duration> read_threshold(std::string_view text, TypedCompose const& typed) {
     auto const found = pace(text, *typed.pool);
@@ -183,76 +180,11 @@ void add_when(Reader& reader, TypedCompose& typed) {
     });
 }
 
-// --- a plan that goes on ------------------------------------------------------------------
-
-/// What stands at the head of the plan, and stays as it is.
-std::optional<Misuse> in_the_head(TypedCompose const& typed) {
-    auto const misuse = [&](std::string_view option, std::string_view line) {
-        return Misuse{fmt::format("compose --resume takes no {}; change it at the head of {}: {}", option,
-                                  report::visible(*typed.resume), line)};
-    };
-    if (typed.race || typed.on || typed.race_name) {
-        return misuse(typed.race ? "--race" : typed.on ? "--on" : "--race-name", "race sprint on 2027-06-06");
-    }
-    if (!typed.limits.empty()) {
-        return misuse("--limit", "limit " + typed.limits.front());
-    }
-    return std::nullopt;
-}
-
-std::optional<Misuse> missing_of_resume(TypedCompose const& typed) {
-    if (!typed.after) {
-        return Misuse{"compose --resume needs --after: the last week that stays, --after \"week 3\""};
-    }
-    if (!typed.longest) {
-        return Misuse{"compose --resume needs --longest: today's longest swim without a stop, 250m"};
-    }
-    return std::nullopt;
-}
-
-/// "week 3" or "3".
-std::optional<std::uint32_t> week_number(std::string_view text) {
-    if (text.starts_with("week ")) {
-        text.remove_prefix(std::min(text.find_first_not_of(' ', 5), text.size()));
-    }
-    return number(text, 1, 999);
-}
-
-Options read_resume(TypedCompose& typed) {
-    if (auto misuse = in_the_head(typed)) {
-        return *misuse;
-    }
-    if (auto misuse = missing_of_resume(typed)) {
-        return *misuse;
-    }
-    auto& request = typed.compose.request;
-    Resume resume{.file = *typed.resume, .after = *week_number(*typed.after), .instead = {}, .today = typed};
-    auto& instead = resume.instead;
-    instead.at = request.at;
-    if (typed.from) {
-        instead.from = request.from;
-    }
-    if (typed.days) {
-        instead.days = request.days;
-    }
-    if (typed.slot) {
-        instead.slot = request.slot;
-    }
-    if (typed.pool) {
-        instead.pool = request.pool;
-    }
-    if (typed.threshold) {
-        instead.threshold = pace(*typed.threshold, typed.pool.value_or(""));
-        if (!instead.threshold || instead.threshold->reserve || instead.threshold->about ||
-            instead.threshold->said_in) {
-            return *refused("--threshold", "the time for 100 in this pool, 2:05", *typed.threshold);
-        }
-    }
-    typed.compose.resume = std::move(resume);
-    return std::move(typed.compose);
-}
-
 } // namespace
+
+Misuse refused(std::string_view option, std::string_view wants, std::string_view typed) {
+    return Misuse{fmt::format("{} takes {}, not \"{}\"", option, wants, report::visible(typed))};
+}
 
 std::optional<Misuse> read_today(Today const& today, std::string_view pool, compose::Request& request) {
     if (today.longest) {

@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 /// The options of `compose`: a wish, of which most has to be said.
@@ -28,6 +29,9 @@ struct TypedCompose : Today {
 };
 
 void add(Reader& reader, TypedCompose& typed);
+
+/// "--longest takes a distance, 200m, not "much"".
+[[nodiscard]] Misuse refused(std::string_view option, std::string_view wants, std::string_view typed);
 
 /// Reads them into a request whose pool is known, and is called `pool`.
 [[nodiscard]] std::optional<Misuse> read_today(Today const& today, std::string_view pool,

@@ -1,11 +1,8 @@
 #include "report/late_text.hpp"
 
 #include "calc/fits.hpp"
-#include "calc/totals.hpp"
 #include "report/choose.hpp"
-#include "report/fold_set.hpp"
-#include "report/line_speller.hpp"
-#include "report/table.hpp"
+#include "report/late_table.hpp"
 #include "report/time_words.hpp"
 #include "report/width.hpp"
 #include "units/spell.hpp"
@@ -24,21 +21,14 @@ using tailor::LateLine;
 using tailor::LateWish;
 
 constexpr std::size_t widest = 80;
-constexpr std::size_t least_set = 24; ///< cells that a set keeps beside several lanes
-constexpr auto one_second = Duration::seconds(1);
-
-/// To the second, late rather than early.
-std::string up(Duration time) {
-    return spell::clock(Duration::seconds((time.ms() + one_second.ms() - 1) / one_second.ms()));
-}
 
 std::string down(Duration time) {
-    return spell::clock(Duration::seconds(time.ms() / one_second.ms()));
+    return spell::clock(Duration::seconds(time.ms() / Duration::seconds(1).ms()));
 }
 
 /// "0:29 over", "0:16 inside".
 std::string beside(Duration end, Duration left) {
-    return end > left ? up(end - left) + " over" : down(left - end) + " inside";
+    return end > left ? late_second(end - left) + " over" : down(left - end) + " inside";
 }
 
 std::string joined(std::vector<std::string> const& parts) {
@@ -55,13 +45,13 @@ class LateWriter {
     LateWriter(plan::Plan const& plan, LateWish const& wish, Late const& late, LateStyle const& style,
                Paint const& paint)
         : plan_(plan), session_(plan.sessions[wish.session]), wish_(wish), late_(late), style_(style),
-          paint_(paint), reckoner_(plan), speller_(plan, session_) {
+          paint_(paint) {
         style_.width = std::min(style_.width, widest);
     }
 
     std::string write() {
         line(head());
-        tables();
+        text_ += LateTables{plan_, session_, late_, columns_, style_}.text(paint_);
         text_ += "\n";
         left_out();
         for (auto const& lanes : columns_) {
@@ -71,9 +61,6 @@ class LateWriter {
     }
 
   private:
-    /// Lanes that swim the same at the same times, by their places.
-    using Lanes = std::vector<std::size_t>;
-
     void line(std::string_view text) { text_.append(fold(text, style_.width)).append("\n"); }
 
     [[nodiscard]] std::string head() const {
@@ -82,109 +69,6 @@ class LateWriter {
                            wish_.after > 0 ? fmt::format(" after row {}", wish_.after) : "",
                            style_.moved ? ", in " + spell::distance(pool.length, pool.unit, style_.ascii)
                                         : "");
-    }
-
-    [[nodiscard]] bool alike(std::size_t a, std::size_t b) const {
-        auto const same = [&](LateLine const& line) {
-            auto const& one = line.lanes[a];
-            auto const& other = line.lanes[b];
-            return one.stays == other.stays && one.start == other.start && one.with_it == other.with_it;
-        };
-        return late_.lanes[a].end == late_.lanes[b].end &&
-               std::all_of(late_.lines.begin(), late_.lines.end(), same);
-    }
-
-    [[nodiscard]] std::vector<Lanes> columns() const {
-        std::vector<Lanes> columns;
-        for (std::size_t place = 0; place < late_.lanes.size(); ++place) {
-            auto found = std::find_if(columns.begin(), columns.end(),
-                                      [&](Lanes const& lanes) { return alike(lanes.front(), place); });
-            (found == columns.end() ? columns.emplace_back() : *found).push_back(place);
-        }
-        return columns;
-    }
-
-    /// "lane 2", "lanes 1, 2"; nothing where the session has no lane lines.
-    [[nodiscard]] std::string label(Lanes const& places) const {
-        calc::LaneSet lanes;
-        for (auto const place : places) {
-            lanes.set(static_cast<std::size_t>(late_.lanes[place].lane));
-        }
-        return lanes.test(0) ? "" : lanes_label(lanes, style_.ascii);
-    }
-
-    /// As many lanes side by side as there is room for, the others below.
-    void tables() {
-        auto const& all = columns_;
-        for (std::size_t first = 0; first < all.size();) {
-            // Two blanks and "lane 1" at least: more need not be tried.
-            std::vector<Lanes> shown;
-            for (auto i = first; i < std::min(all.size(), first + style_.width / 8); ++i) {
-                shown.push_back(all[i]);
-            }
-            while (shown.size() > 1 && set_room(shown) < least_set) {
-                shown.pop_back();
-            }
-            text_ += "\n" + table(shown, set_room(shown)).text(paint_);
-            first += shown.size();
-        }
-    }
-
-    [[nodiscard]] std::size_t set_room(std::vector<Lanes> const& shown) {
-        auto const taken = table(shown, 0).width() + 2;
-        return std::max<std::size_t>(style_.width - std::min(style_.width, taken), 8);
-    }
-
-    /// Rows that stay, number first; sets are folded to `room` cells and left out where there is none.
-    [[nodiscard]] Table table(std::vector<Lanes> const& shown, std::size_t room) {
-        std::vector<Column> heads{{}};
-        for (auto const& lanes : shown) {
-            heads.push_back({.head = label(lanes)});
-        }
-        heads.push_back({.head = "lengths"});
-        heads.push_back({.figures = false});
-        Table table{heads};
-        for (auto const& line : late_.lines) {
-            if (std::any_of(shown.begin(), shown.end(),
-                            [&](Lanes const& lanes) { return line.lanes[lanes.front()].stays; })) {
-                add(table, line, shown, room);
-            }
-        }
-        std::vector<Cell> end{{}};
-        for (auto const& lanes : shown) {
-            end.push_back({up(late_.lanes[lanes.front()].end.high), {}});
-        }
-        end.push_back({});
-        end.push_back({room > 0 ? "end" : "", {}});
-        table.row(end, Ink::bold);
-        return table;
-    }
-
-    void add(Table& table, LateLine const& line, std::vector<Lanes> const& shown, std::size_t room) {
-        auto const& item = plan_.items[line.item];
-        std::vector<Cell> cells{{line.number > 0 ? std::to_string(line.number) : "", {}}};
-        for (auto const& lanes : shown) {
-            auto const& start = line.lanes[lanes.front()].start;
-            cells.push_back({start ? up(*start) : "", {}});
-        }
-        cells.push_back({lengths(item), {}});
-        auto const set = room > 0 ? fold_set(speller_.spell(item), room) : std::vector<std::string>{""};
-        for (auto const& part : set) {
-            cells.push_back({part, {}});
-            table.row(cells);
-            cells.assign(cells.size() - 1, {});
-        }
-    }
-
-    [[nodiscard]] std::string lengths(plan::Item const& item) {
-        if (!plan_.pool_of(session_).has_length()) {
-            return {};
-        }
-        auto const totals = reckoner_.of_item(session_, item);
-        if (totals.lengths == 0 && !totals.timed.zero()) {
-            return spell::duration(totals.timed);
-        }
-        return totals.lengths > 0 ? std::to_string(totals.lengths) : "";
     }
 
     /// "left out: row 5 (with it 22:46 and 24:31) and "if time"". Figures are for choosing: where every
@@ -260,27 +144,28 @@ class LateWriter {
     [[nodiscard]] std::string with_it(LateLine const& line) const {
         std::vector<std::string> figures;
         auto const& all = columns_;
-        Lanes swum_by;
+        LateLanes swum_by;
         for (auto const& lanes : all) {
             if (auto const& with_it = line.lanes[lanes.front()].with_it) {
-                figures.push_back(up(*with_it));
+                figures.push_back(late_second(*with_it));
                 swum_by.insert(swum_by.end(), lanes.begin(), lanes.end());
             }
         }
         if (figures.empty()) {
             return {};
         }
-        auto const some = figures.size() < all.size() ? " in " + label(swum_by) : "";
+        auto const some =
+            figures.size() < all.size() ? " in " + late_label(late_, swum_by, style_.ascii) : "";
         return fmt::format(" (with it {}{})", joined(figures), some);
     }
 
     /// What is still missing, and what is the coach's to choose.
-    void over(Lanes const& lanes) {
+    void over(LateLanes const& lanes) {
         auto const& lane = late_.lanes[lanes.front()];
         if (lane.end.high <= wish_.left) {
             return;
         }
-        auto const whose = label(lanes);
+        auto const whose = late_label(late_, lanes, style_.ascii);
         line(fmt::format("{}{} at the slow end, expected {}{}", whose.empty() ? "" : whose + ": ",
                          beside(lane.end.high, wish_.left), beside(lane.end.expected, wish_.left),
                          lane.shorter ? ";" : ""));
@@ -294,7 +179,7 @@ class LateWriter {
         auto const race = plan_.race ? plan_.race->distance : Distance{};
         bool const was_race_rep = !race.zero() && cut.written >= race && cut.rep < race;
         return fmt::format("{}{} ends at {}{}: you choose", spell::distance(cut.rep, unit, style_.ascii),
-                           there, up(cut.end), was_race_rep ? ", but is no race rep" : "");
+                           there, late_second(cut.end), was_race_rep ? ", but is no race rep" : "");
     }
 
     plan::Plan const& plan_;
@@ -303,9 +188,7 @@ class LateWriter {
     Late const& late_;
     LateStyle style_;
     Paint const& paint_;
-    calc::Reckoner reckoner_;
-    LineSpeller speller_;
-    std::vector<Lanes> columns_ = columns(); ///< once: every row that is left out asks for them
+    std::vector<LateLanes> columns_ = late_columns(late_); ///< once: every row that is left out asks for them
     std::string text_;
 };
 
