@@ -47,8 +47,7 @@ std::optional<std::vector<std::uint8_t>> read_days(std::string_view list) {
     auto days = read_items<std::uint8_t>(list, weekday);
     if (days) {
         std::ranges::sort(*days);
-        auto const again = std::ranges::unique(*days);
-        days->erase(again.begin(), again.end());
+        days->erase(std::unique(days->begin(), days->end()), days->end());
     }
     return days;
 }

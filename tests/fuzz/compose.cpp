@@ -91,7 +91,7 @@ void run(std::string_view bytes) {
     }
     if (auto const ramp = compose::ramp_of(request)) {
         is_composed(request, *ramp);
-    } else {
+    } else if (number_of(bytes) % 4 == 0) { // one in four: it composes many a plan to find a way out
         has_ways_out(request);
     }
 }

@@ -139,7 +139,9 @@ compose::Request wish_of(std::string_view text) {
 }
 
 bool is_usual(compose::Request const& request) {
-    return std::ranges::all_of(request.limits, [](auto const& limit) { return is_usual(limit); });
+    auto const pace = request.threshold.value_or(Duration::seconds(100));
+    return pace >= Duration::seconds(70) && pace <= Duration::seconds(170) &&
+           std::ranges::all_of(request.limits, [](auto const& limit) { return is_usual(limit); });
 }
 
 } // namespace lengthwise::fuzz
