@@ -61,6 +61,15 @@ Fraction fraction(std::uint64_t rest, std::int64_t per) {
     return rest * 6 % unit == 0 ? sixths[rest * 6 / unit] : Fraction{};
 }
 
+/// A rest for people: all of it where two decimals hold it, as the notation writes them; else one decimal.
+/// Four where one would show a whole number, as 900.04 is not 900.
+std::string short_decimals(std::uint64_t rest, std::int64_t per, std::uint64_t& whole) {
+    auto const unit = static_cast<std::uint64_t>(per);
+    auto const tenths = (20 * rest + unit) / (2 * unit);
+    bool const hidden = tenths == 0 || tenths == 10;
+    return decimals(rest, per, rest * 100 % unit == 0 ? 2 : hidden ? 4 : 1, whole);
+}
+
 /// A duration as digits and the unit behind them; a clock ("1:30") has no unit.
 struct Written {
     std::string digits;
@@ -132,7 +141,7 @@ Figure figure(Distance distance, Unit unit, bool ascii) {
     auto const sign = fraction(parts.rest, per);
     Figure result;
     if (sign.sign.empty()) {
-        result.hang = decimals(parts.rest, per, 4, parts.whole);
+        result.hang = short_decimals(parts.rest, per, parts.whole);
         result.whole = std::to_string(parts.whole);
     } else {
         result.hang = ascii ? " " + std::string{sign.ascii} : std::string{sign.sign};

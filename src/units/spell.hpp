@@ -15,8 +15,9 @@
 namespace lengthwise::spell {
 
 /// The figure alone in `unit`: "200", "266⅔", "12.25", "22.86". A vulgar fraction
-/// where the rest is a third or a sixth, whose decimals would not end; else up to
-/// four decimals, half up. With `ascii`, "266 2/3".
+/// where the rest is a third or a sixth, whose decimals would not end; else two decimals
+/// where they are exact, one where they are not, half up: "109.4" for 100 m in yards. What
+/// one decimal would show as a whole number has up to four. With `ascii`, "266 2/3".
 [[nodiscard]] std::string number(Distance distance, Unit unit, bool ascii = false);
 
 /// The same figure for a column: `whole` is set flush right, `hang` outside it,

@@ -58,8 +58,8 @@ TEST_CASE("in a pool of 33 1/3 m a rounded count of lengths means those lengths"
     CHECK(in_line("133 as 67 kick / 67 crawl", head) == "1 x 133⅓ m as 66⅔ m kick / 66⅔ m crawl");
     CHECK(in_line("200 broken at 67 for 10s", head) == "1 x 200 m broken at 66⅔ m for 10s");
     CHECK(in_line("100 at 1:00 per 33", head) == "1 x 100 m at 1min per 33⅓ m");
-    CHECK(in_line("33", "pool 33 1/3 yd\n") == "1 x 30.48 m");  // 33 1/3 yd
-    CHECK(in_line("37", "pool 36 2/3 yd\n") == "1 x 33.528 m"); // 36 2/3 yd
+    CHECK(in_line("33", "pool 33 1/3 yd\n") == "1 x 30.48 m"); // 33 1/3 yd
+    CHECK(in_line("37", "pool 36 2/3 yd\n") == "1 x 33.5 m");  // 36 2/3 yd, 33.528 m
 }
 
 TEST_CASE("counts, ladders, times and groups") {

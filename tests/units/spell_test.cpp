@@ -37,16 +37,24 @@ TEST_CASE("thirds and sixths are fractions, what ends is decimal", "[units][spel
     CHECK(spell::number(metres(0, 1, 3), Unit::metre) == "⅓");
     CHECK(spell::number(metres(12, 1, 2), Unit::metre) == "12.5");
     CHECK(spell::number(metres(12, 1, 4), Unit::metre) == "12.25");
-    CHECK(spell::number(metres(12, 1, 8), Unit::metre) == "12.125");
     CHECK(spell::number(yards(36, 2, 3), Unit::yard) == "36⅔");
     CHECK(spell::number(yards(25), Unit::metre) == "22.86");
     CHECK(spell::distance(metres(33, 1, 3), Unit::metre) == "33⅓ m");
 }
 
-TEST_CASE("a distance without a short figure is rounded half up to four decimals", "[units][spell]") {
-    CHECK(spell::number(metres(10, 1, 12), Unit::metre) == "10.0833");
-    CHECK(spell::number(metres(10, 7, 24), Unit::metre) == "10.2917");
-    CHECK(spell::number(metres(25), Unit::yard) == "27.3403");
+TEST_CASE("a distance that two decimals do not hold has one, half up", "[units][spell]") {
+    CHECK(spell::number(metres(10, 1, 12), Unit::metre) == "10.1");
+    CHECK(spell::number(metres(10, 7, 24), Unit::metre) == "10.3");
+    CHECK(spell::number(metres(12, 1, 8), Unit::metre) == "12.1");
+    CHECK(spell::number(metres(25), Unit::yard) == "27.3");   // 27.3403
+    CHECK(spell::number(metres(100), Unit::yard) == "109.4"); // 109.3613
+    CHECK(spell::number(yards(45), Unit::metre) == "41.1");   // 41.148
+    CHECK(spell::number(yards(175), Unit::metre) == "160.02");
+}
+
+TEST_CASE("what is no whole number does not look like one: up to four decimals", "[units][spell]") {
+    CHECK(spell::number(metres(823), Unit::yard) == "900.0437");
+    CHECK(spell::number(metres(1143, -1, 24), Unit::metre) == "1142.9583");
     // 1/30 000 m is 0.0000333 m, half a ten-thousandth is 1.5 units.
     CHECK(spell::number(Distance::units(1), Unit::metre) == "0");
     CHECK(spell::number(Distance::units(2), Unit::metre) == "0.0001");
@@ -84,8 +92,8 @@ TEST_CASE("distances below 0 and at the ends of the range are spelled whole", "[
     CHECK(spell::number(Distance::units(-1), Unit::metre) == "0");
     auto const most = Distance::units(std::numeric_limits<std::int64_t>::max());
     auto const least = Distance::units(std::numeric_limits<std::int64_t>::min());
-    CHECK(spell::number(most, Unit::metre) == "307445734561825.8602");
-    CHECK(spell::number(least, Unit::metre) == "-307445734561825.8603");
+    CHECK(spell::number(most, Unit::metre) == "307445734561825.9");
+    CHECK(spell::number(least, Unit::metre) == "-307445734561825.9");
 }
 
 TEST_CASE("JSON gets metres to four decimals and no fraction signs", "[units][spell]") {
