@@ -27,6 +27,12 @@ plan::Threshold fastest_for(Unit unit) {
     return threshold;
 }
 
+/// "60 min", as the times beside it are said; "1:30" where it is no whole minutes.
+std::string booked(Duration slot) {
+    auto const whole = slot.ms() % Duration::minutes(1).ms() == 0;
+    return whole ? minutes({slot, slot, slot}) : spell::spaced(slot);
+}
+
 /// Times at the fastest threshold for sessions that have none. Made when first asked for.
 class FastestClock {
   public:
@@ -70,7 +76,7 @@ class Judge {
         for (auto const& verdict : verdicts_) {
             auto const say = verdict.error ? &Inquiry::error : &Inquiry::warn;
             auto message = fmt::format("{}{}, the slot is {}", verdict.takes,
-                                       lanes_.in(verdict.lanes, session), spell::spaced(*session.slot()));
+                                       lanes_.in(verdict.lanes, session), booked(*session.slot()));
             if (!kept_free_.zero()) {
                 message += fmt::format(" with {} kept free", spell::spaced(kept_free_));
             }

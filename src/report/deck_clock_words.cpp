@@ -106,7 +106,7 @@ class ClockWords {
 
     [[nodiscard]] std::string slot() const {
         return clock_.from ? "slot to " + on_the_wall(*clock_.from, clock_.slot->ms() / minute)
-                           : "slot " + spell::spaced(*clock_.slot);
+                           : "slot " + slot_minutes(*clock_.slot);
     }
 
     Deck const& deck_;
@@ -119,6 +119,11 @@ class ClockWords {
 std::string moment(DeckClock const& clock, Duration after) {
     return clock.from ? on_the_wall(*clock.from, after.ms() / minute)
                       : spell::clock(Duration::seconds(after.ms() / 1000));
+}
+
+std::string end_moment(DeckClock const& clock, Duration after) {
+    return clock.from ? on_the_wall(*clock.from, minutes(after))
+                      : spell::clock(Duration::seconds((after.ms() + 500) / 1000));
 }
 
 std::string moments_head(DeckClock const& clock) {

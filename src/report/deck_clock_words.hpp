@@ -13,6 +13,9 @@ namespace lengthwise::report {
 /// midnight from 00:00 again), or counted from 0:00 ("5:10") where it is not known when the session begins.
 [[nodiscard]] std::string moment(DeckClock const& clock, Duration after);
 
+/// When all is over, rounded half up as `tally` rounds what it takes: the two agree.
+[[nodiscard]] std::string end_moment(DeckClock const& clock, Duration after);
+
 /// What stands over them: "clock", or "after".
 [[nodiscard]] std::string moments_head(DeckClock const& clock);
 

@@ -82,7 +82,7 @@ class BlockMaker {
             line.so_far.push_back(figure(deck_.lanes[place].swum.distance));
             auto const& takes = deck_.clock.shown[place].takes;
             if (deck_.clock.runs) {
-                line.clock.push_back(time(takes ? std::optional{takes->expected} : std::nullopt));
+                line.clock.push_back(takes ? end_moment(deck_.clock, takes->expected) : "?");
             }
         }
         line.lengths = lengths_of_one(deck_.lanes[lanes_.front()].swum);

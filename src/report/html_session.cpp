@@ -106,7 +106,7 @@ class LaneTable {
         out("<tfoot><tr>");
         figure("");
         if (clock_.runs) {
-            figure(lane.takes ? moment(clock_, lane.takes->expected) : "?");
+            figure(lane.takes ? end_moment(clock_, lane.takes->expected) : "?");
         }
         if (pool_.has_length()) {
             auto const lengths = lane.swum.totals.lengths;

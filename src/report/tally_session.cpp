@@ -155,7 +155,7 @@ class SessionTable {
     template <typename Row>
     void add_slot(Row row) const {
         auto const& slot = screen_.plan().sessions[session_].slot();
-        row(slot ? "slot " + spell::spaced(*slot) : "time", Ink::plain, [&](auto& cells, std::size_t block) {
+        row(slot ? "slot " + slot_minutes(*slot) : "time", Ink::plain, [&](auto& cells, std::size_t block) {
             cells.resize(cells.size() + columns(shown_).size());
             auto const figures = whole_.swum(lane(block));
             cells.push_back(minutes_[block].rows.empty() ? Cell{} : band_cell(figures, screen_.ascii()));

@@ -47,7 +47,7 @@ std::vector<Answer> answers_of(Screen const& screen, plan::Index session) {
 std::string words(Answer const& answer, std::optional<Duration> slot, bool ascii) {
     auto text = band_minutes(answer.time, ascii);
     if (slot && (slot->ms() % Duration::minutes(1).ms()) == 0) {
-        text += fmt::format(" of {} min", minutes(*slot));
+        text += " of " + slot_minutes(*slot);
     } else {
         text += slot ? " min of " + spell::spaced(*slot) : " min";
     }

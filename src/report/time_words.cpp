@@ -40,6 +40,10 @@ std::string band_minutes(Band<Duration> const& band, bool ascii) {
     return low == high ? fmt::format("{}", low) : fmt::format("{}{}{}", low, ascii ? "-" : "–", high);
 }
 
+std::string slot_minutes(Duration slot) {
+    return slot.ms() % minute == 0 ? fmt::format("{} min", minutes(slot)) : spell::spaced(slot);
+}
+
 std::vector<std::int64_t> adding_up(std::vector<Duration> const& parts) {
     std::vector<std::int64_t> whole;
     for (auto const part : parts) {

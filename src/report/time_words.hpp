@@ -27,6 +27,9 @@ inline constexpr std::string_view reserve_assumed = "35, 20, 10 m of reserve ass
 /// agree, "-" for no time at all. With `ascii` a hyphen.
 [[nodiscard]] std::string band_minutes(Band<Duration> const& band, bool ascii = false);
 
+/// A booked time beside a band of minutes: "60 min", not "1 h"; "1:30" where it is no whole minutes.
+[[nodiscard]] std::string slot_minutes(Duration slot);
+
 /// Whole minutes for parts of a whole that add up to the minutes of their sum: each is rounded down,
 /// and the minutes that are missing then go to the largest remainders, of equals to the first. Each is
 /// less than a minute off.

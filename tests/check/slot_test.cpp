@@ -56,6 +56,10 @@ TEST_CASE("slot: every lane, with its pace") {
           Found{"3: error: 6–8 min in lanes 1 and 2, the slot is 6 min"});
 }
 
+TEST_CASE("slot: hours are said in the minutes of the times beside them") {
+    CHECK(found("slot", plan("1h", "3400")) == Found{"3: error: 58–63 min, the slot is 60 min"});
+}
+
 TEST_CASE("slot: without a pace only where no threshold would do") {
     // At 30 s for 100 m steady 400 m are 2:12 at the slow end, and the rests 3:00.
     std::string const lines = "4 x 100 rest 1min";
