@@ -61,7 +61,8 @@ SendOffReader::Found SendOffReader::find(plan::Item const& item) {
         return {};
     }
     if (has_send_offs(plan_, item)) {
-        return {SendOffs{item.terms, item.count}, false};
+        return {SendOffs{static_cast<plan::Index>(&item - plan_.items.data()), item.terms, item.count},
+                false};
     }
     if (item.is_leaf()) {
         return {};

@@ -24,6 +24,7 @@ struct Hand {
 
 /// A set with send-offs.
 struct SendOffs {
+    plan::Index item = 0;
     plan::Index terms = 0;
     std::int64_t starts = 0; ///< reps or rounds
 };

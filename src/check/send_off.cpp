@@ -4,8 +4,7 @@
 #include "check/walk.hpp"
 #include "check/words.hpp"
 
-#include "calc/reps.hpp"
-#include "calc/timeline.hpp"
+#include "calc/tight_start.hpp"
 #include "units/spell.hpp"
 
 #include <fmt/core.h>
@@ -23,118 +22,6 @@ namespace lengthwise::check {
 namespace {
 
 constexpr auto usual = Duration::seconds(5);
-
-/// A rep or round against its send-off.
-struct Start {
-    Band<Duration> takes; ///< to the end of its last swim
-    Duration busy;        ///< expected, with what send-offs inside it add
-    Duration send_off;
-    std::uint32_t number = 0; ///< counted from 1; 0 where all are alike
-
-    [[nodiscard]] Duration left() const { return send_off - std::max(takes.expected, busy); }
-};
-
-/// Goes through the reps or rounds of one item that has a send-off, in one lane.
-class Tightest {
-  public:
-    Tightest(plan::Plan const& plan, calc::Clock& clock, plan::Index session, int lane)
-        : plan_(plan), clock_(clock), session_(session), lane_(lane) {}
-
-    /// The one with least time left, the first of several; nothing where times are unknown.
-    std::optional<Start> of(plan::Item const& item) {
-        tightest_.reset();
-        stretches_.clear();
-        auto const& terms = plan_.terms[item.terms];
-        auto const& recovery = terms.recovery;
-        if (recovery.steps > 1 || item.is_ladder()) {
-            one_by_one(item, recovery);
-        } else {
-            by_kind(item, terms);
-        }
-        return tightest_;
-    }
-
-  private:
-    void one_by_one(plan::Item const& item, plan::Recovery const& recovery) {
-        std::vector<plan::Selection const*> chooser(item.count, nullptr);
-        for_each_selection(item, [&](plan::Selection const& selection) {
-            for (std::uint32_t k = 0; k < selection.count; ++k) {
-                chooser[selection.first - 1 + k * selection.step] = &selection;
-            }
-        });
-        for (std::uint32_t i = 0; i < item.count; ++i) {
-            take(item, chooser[i], i, plan_.send_offs[recovery.first_step + (recovery.steps > 1 ? i : 0)]);
-        }
-    }
-
-    /// One send-off for all: those that are swum alike are looked at once.
-    void by_kind(plan::Item const& item, plan::Terms const& terms) {
-        auto const send_off = plan_.send_offs[terms.recovery.first_step];
-        if (terms.selections.empty()) {
-            take(item, nullptr, 0, send_off);
-            if (tightest_) {
-                tightest_->number = 0;
-            }
-            return;
-        }
-        std::vector<bool> chosen(item.count + std::size_t{1});
-        for_each_selection(item, [&](plan::Selection const& selection) {
-            for (std::uint32_t k = 0; k < selection.count; ++k) {
-                chosen[selection.first - 1 + k * selection.step] = true;
-            }
-            take(item, &selection, selection.first - 1, send_off);
-        });
-        auto const other = std::ranges::find(chosen, false) - chosen.begin();
-        if (other < item.count) {
-            take(item, nullptr, static_cast<std::uint32_t>(other), send_off);
-        }
-    }
-
-    template <typename Visit>
-    void for_each_selection(plan::Item const& item, Visit visit) {
-        auto const& selections = plan_.terms[item.terms].selections;
-        for (auto i = selections.first; i < selections.end(); ++i) {
-            visit(plan_.selections[i]);
-        }
-    }
-
-    void take(plan::Item const& item, plan::Selection const* selection, std::uint32_t number,
-              Duration send_off) {
-        auto const stretch = stretch_of(item, selection, number);
-        if (stretch.untimed != plan::no_index) {
-            return;
-        }
-        Start const start{stretch.end, stretch.slots.expected, send_off, number + 1};
-        if (!tightest_ || start.left() < tightest_->left()) {
-            tightest_ = start;
-        }
-    }
-
-    calc::Stretch stretch_of(plan::Item const& item, plan::Selection const* selection, std::uint32_t number) {
-        auto const index = static_cast<plan::Index>(&item - plan_.items.data());
-        if (item.is_ladder()) {
-            auto const terms = selection != nullptr ? selection->terms : item.terms;
-            auto const amount = plan_.rungs[item.body + number];
-            return calc::stretch_of(clock_.rep(session_, lane_, terms, amount, item.is_timed()), index);
-        }
-        auto const [known, is_new] = stretches_.try_emplace(selection);
-        if (is_new) {
-            auto const terms = selection != nullptr ? selection->terms : item.terms;
-            known->second = item.is_leaf()
-                                ? calc::stretch_of(
-                                      clock_.rep(session_, lane_, terms, item.amount, item.is_timed()), index)
-                                : clock_.round(session_, lane_, index, selection);
-        }
-        return known->second;
-    }
-
-    plan::Plan const& plan_;
-    calc::Clock& clock_;
-    plan::Index session_;
-    int lane_;
-    std::optional<Start> tightest_;
-    std::unordered_map<plan::Selection const*, calc::Stretch> stretches_; ///< of the item in hand
-};
 
 class Judge {
   public:
@@ -159,12 +46,12 @@ class Judge {
   private:
     struct Found {
         Met met;
-        Start start;
+        calc::TightStart start;
         std::vector<int> lanes;
     };
 
     void look(plan::Index index, plan::Session const& session, std::vector<int> const& lanes) {
-        Tightest tightest{inquiry_.plan, inquiry_.clock(), index, lanes.front()};
+        calc::TightStarts tightest{inquiry_.plan, inquiry_.clock(), index, lanes.front()};
         auto const swum = [&](plan::Item const& line) {
             return std::ranges::any_of(lanes, [&](int lane) { return line.swum_by(lane); });
         };
@@ -183,7 +70,7 @@ class Judge {
     }
 
     /// An item is told of once, with its slowest lane.
-    void add(Met const& met, Start const& start, std::vector<int> const& lanes) {
+    void add(Met const& met, calc::TightStart const& start, std::vector<int> const& lanes) {
         auto const [place, is_new] = places_.try_emplace(&met.item, found_.size());
         std::vector<int> swimming;
         std::ranges::copy_if(lanes, std::back_inserter(swimming),

@@ -1,5 +1,6 @@
 #include "report/card_rows.hpp"
 
+#include "calc/tight_start.hpp"
 #include "report/card_words.hpp"
 #include "report/deck_hand.hpp"
 #include "report/width.hpp"
@@ -102,12 +103,18 @@ CardRow CardRows::swum(Item const& item, bool gap) {
     }
     auto const& recovery = item.is_leaf() ? terms.recovery : terms.said_recovery;
     if (recovery.kind == Recovery::Kind::on) {
-        row.hand = hand_text(plan_, calc::SendOffs{item.terms, item.count});
+        row.hand = hand(item);
     }
     if (auto words = selector_words(plan_, terms, pool_); !words.empty()) {
         row.how.push_back(std::move(words));
     }
     return row;
+}
+
+/// Only where everybody leaves by the send-offs.
+std::string CardRows::hand(Item const& item) {
+    calc::SendOffs const set{static_cast<plan::Index>(&item - plan_.items.data()), item.terms, item.count};
+    return calc::starts_are_made(plan_, clock_, index_, {timed_as_}, set) ? hand_text(plan_, set) : "";
 }
 
 void CardRows::leaf(CardRow& row, Item const& item, bool gap) {

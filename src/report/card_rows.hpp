@@ -1,5 +1,6 @@
 #pragma once
 
+#include "calc/timeline.hpp"
 #include "calc/totals.hpp"
 #include "plan/plan.hpp"
 #include "report/card_view.hpp"
@@ -14,8 +15,11 @@ namespace lengthwise::report {
 /// that would fill many cards.
 class CardRows {
   public:
-    CardRows(plan::Plan const& plan, plan::Session const& session, calc::Reckoner& reckoner)
-        : plan_(plan), session_(session), pool_(plan.pool_of(session)), reckoner_(reckoner) {}
+    /// Timed as lane `timed_as` (report::timed_as).
+    CardRows(plan::Plan const& plan, plan::Index session, int timed_as, calc::Reckoner& reckoner,
+             calc::Clock& clock)
+        : plan_(plan), index_(session), session_(plan.sessions[session]), timed_as_(timed_as),
+          pool_(plan.pool_of(session_)), reckoner_(reckoner), clock_(clock) {}
 
     /// What a section holds for all its rows, which then do not say it again.
     void enter(plan::Section const& section);
@@ -31,6 +35,7 @@ class CardRows {
   private:
     [[nodiscard]] CardRow swum(plan::Item const& item, bool gap);
     void leaf(CardRow& row, plan::Item const& item, bool gap);
+    [[nodiscard]] std::string hand(plan::Item const& item);
     void split(CardRow& row, plan::Item const& item);
     void group(CardRow& row, plan::Item const& item, bool gap);
     static void unwrap(CardRow& row);
@@ -40,9 +45,12 @@ class CardRows {
     void count(plan::Item const& item, std::uint64_t& items) const;
 
     plan::Plan const& plan_;
+    plan::Index index_; ///< of the session
     plan::Session const& session_;
+    int timed_as_;
     Pool const& pool_;
     calc::Reckoner& reckoner_;
+    calc::Clock& clock_;
     plan::Index longest_ = plan::no_index;
     plan::Manner held_;
     std::optional<Range<Duration>> rest_;

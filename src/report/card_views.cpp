@@ -2,11 +2,11 @@
 
 #include "calc/longest.hpp"
 #include "calc/reps.hpp"
-#include "plan/pace_of.hpp"
 #include "report/card_backs.hpp"
 #include "report/card_rows.hpp"
 #include "report/card_words.hpp"
 #include "report/choose.hpp"
+#include "report/deck_clock.hpp"
 #include "report/session_title.hpp"
 #include "report/time_words.hpp"
 #include "report/width.hpp"
@@ -27,11 +27,11 @@ class CardMaker {
     CardMaker(plan::Plan const& plan, calc::Reckoner& reckoner, calc::Clock& clock, plan::Index index,
               int lane)
         : plan_(plan), reckoner_(reckoner), clock_(clock), index_(index), session_(plan.sessions[index]),
-          pool_(plan.pool_of(session_)), lane_(lane), rows_(plan, session_, reckoner) {}
+          pool_(plan.pool_of(session_)), lane_(lane), timed_as_(timed_as(plan, clock, index, lane)),
+          rows_(plan, index, timed_as_, reckoner, clock) {}
 
     Card make(std::string const& whose) {
         totals_ = reckoner_.of_session(session_).swum(lane_);
-        timed_as_ = timed_as();
         known_ = !clock_.passes_limit(index_).has_value();
         head(whose);
         strip();
@@ -49,15 +49,6 @@ class CardMaker {
     }
 
   private:
-    /// A session without lanes goes by the threshold in force, else by the lowest lane that has a pace.
-    [[nodiscard]] int timed_as() {
-        if (lane_ != 0 || clock_.pacing(index_, 0).known()) {
-            return lane_;
-        }
-        plan::LanePaces const paces{plan_};
-        return paces.lanes().empty() ? 0 : paces.lanes().front();
-    }
-
     void head(std::string const& whose) {
         auto const parts = session_title(plan_, index_, pool_, false);
         card_.title = parts[0];
@@ -201,7 +192,7 @@ class CardMaker {
         if (takes) {
             auto const band = band_minutes(*takes);
             if (session_.slot()) {
-                card_.minutes.push_back(band + " of " + spell::spaced(*session_.slot()));
+                card_.minutes.push_back(band + " of " + slot_minutes(*session_.slot()));
             }
             card_.minutes.push_back(band + " min");
         } else if (session_.slot()) {
@@ -217,9 +208,9 @@ class CardMaker {
     plan::Session const& session_;
     Pool const& pool_;
     int lane_;
+    int timed_as_;
     CardRows rows_;
     calc::Totals totals_;
-    int timed_as_ = 0;
     plan::Index last_ = plan::no_index; ///< the line after which nothing is swum
     bool known_ = true;
     std::vector<calc::LineTimes> lines_;

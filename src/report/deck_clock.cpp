@@ -70,12 +70,4 @@ std::vector<std::optional<Duration>> DeckTimer::starts(plan::Index item) const {
     return starts;
 }
 
-bool DeckTimer::takes_longer(plan::Index item, Duration planned) const {
-    return std::ranges::any_of(lines_, [&](auto const& lines) {
-        auto const found = std::ranges::lower_bound(lines, item, {}, &calc::LineTimes::item);
-        return found != lines.end() && found->item == item && found->start && found->end &&
-               found->end->expected - found->start->expected > planned;
-    });
-}
-
 } // namespace lengthwise::report

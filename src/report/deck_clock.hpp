@@ -24,9 +24,6 @@ class DeckTimer {
     /// When an item leaves, by lane; nothing where it is unknown or not among the lane's lines.
     [[nodiscard]] std::vector<std::optional<Duration>> starts(plan::Index item) const;
 
-    /// Does an item take some lane longer than this, as expected?
-    [[nodiscard]] bool takes_longer(plan::Index item, Duration planned) const;
-
     [[nodiscard]] calc::Clock& clock() { return clock_; }
 
   private:

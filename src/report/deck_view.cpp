@@ -2,6 +2,7 @@
 
 #include "calc/kit.hpp"
 #include "calc/longest.hpp"
+#include "calc/tight_start.hpp"
 #include "grammar/words.hpp"
 #include "report/choose_swimmer.hpp"
 #include "report/deck_clock.hpp"
@@ -154,25 +155,26 @@ class DeckMaker {
         deck_.sections.back().rows.push_back(std::move(row));
     }
 
-    /// The pace clock shows send-offs only as long as nobody comes in behind them.
-    bool keeps_to(calc::SendOffs const& set, Index index) const {
-        if (plan_.items[index].terms != set.terms) {
-            return true; // a set inside, whose share of the time is not known here
+    [[nodiscard]] std::vector<int> timed_lanes(DeckRow const& row) {
+        std::vector<int> lanes;
+        for (std::size_t i = 0; i < row.swum.size(); ++i) {
+            if (row.swum[i]) {
+                lanes.push_back(timed_as(plan_, timer_.clock(), index_, deck_.lanes[i].lane));
+            }
         }
-        auto const steps = calc::steps_of(plan_, set);
-        Duration planned;
-        for (auto const step : steps) {
-            planned += step;
-        }
-        return !timer_.takes_longer(index, steps.size() == 1 ? planned * set.starts : planned);
+        return lanes;
     }
 
+    /// The pace clock shows send-offs only where everybody leaves by them.
     void below(DeckRow& row, Index index) {
-        auto const set = send_offs_.of(plan_.items[index]);
+        auto set = send_offs_.of(plan_.items[index]);
+        if (set && !calc::starts_are_made(plan_, timer_.clock(), index_, timed_lanes(row), *set)) {
+            set.reset();
+        }
         if (queue_) {
             row.queue = queue_->below(index, set);
         }
-        if ((!queue_ || queue_->empty()) && (!set || keeps_to(*set, index))) {
+        if (!queue_ || queue_->empty()) {
             row.hand = hand_text(plan_, set, options_.ascii);
         }
     }

@@ -52,6 +52,32 @@ TEST_CASE("a line in words, class by class") {
     CHECK(row("6 x 100 crawl on 2:30").hand == "hand 00 30");
 }
 
+TEST_CASE("no hand stands where a rep takes longer than its send-off") {
+    // steady at 2:30 per 100: 50 m in 1:20, and twice that for 100
+    auto const timed = [](std::string const& line) {
+        auto const made = card("pool 25m\nthreshold 2:30 per 100m\nsession \"One\"\n  main\n    " + line +
+                               "\n    100 crawl\n");
+        return made.card.sections.front().rows.front();
+    };
+    CHECK(timed("4 x 50 on 1:30").hand == "hand 00 30");
+    CHECK(timed("4 x 50 on 1:15").hand.empty());
+    CHECK(timed("4 x 50 on 1:15").recovery == "on 1:15");
+    CHECK(timed("50, 100, 50 on 1:30").hand.empty()); // one late start is enough
+    CHECK(timed("3 x (4 x 50 on 1:30 + 100) rest 1min").rows.front().hand == "hand 00 30");
+    CHECK(timed("3 x (4 x 50 on 1:15 + 100) rest 1min").rows.front().hand.empty());
+    CHECK(timed("3 x (2 x 50 rest 10s) on 3:10").hand == "hand 00 10 20");
+    CHECK(timed("3 x (2 x 50 rest 10s) on 2:45").hand.empty());
+    CHECK(timed("4 x 50 on 1:30, last kick").hand.empty());
+}
+
+TEST_CASE("each lane's card has the hand that its pace allows") {
+    std::string const text =
+        "pool 25m\nthreshold 2:30 per 100m\nswimmer \"Odo\" threshold 1:40 per 100m lane 1\n"
+        "session \"One\"\n  main\n    4 x 50 on 1:15\n    lane 1-2: 100 crawl\n";
+    CHECK(card(text, 1).card.sections.front().rows.front().hand == "hand 00 15 30 45");
+    CHECK(card(text, 2).card.sections.front().rows.front().hand.empty());
+}
+
 TEST_CASE("a split says its parts; equal halves once, others below") {
     auto const halves = row("4 x 50 as 25 drill \"fist\" / 25 crawl");
     CHECK(halves.what == Strings{"fist / crawl"});

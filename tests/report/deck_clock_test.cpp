@@ -101,6 +101,12 @@ TEST_CASE("the last row's end and the band of ends stand below, rounded outward"
                 "ends ") == Texts{"07:18-07:20"});
 }
 
+TEST_CASE("the end is rounded as the minutes of tally are", "[deck]") {
+    // 1075 m at 115 % of 1:40: 20:36.25
+    std::string const text = "pool 25m\nthreshold 1:40\nsession Tue 07:00\nmain\n1075 easy\n";
+    CHECK(after(deck(text), "    07:21         43   1075   end").size() == 1);
+}
+
 TEST_CASE("optional rows and pauses have no time", "[deck]") {
     auto const text = deck(lines("    100\n    pause 1min\n    if time: 100 kick\n    100\n"));
     CHECK(clocks(text) == Texts{"0:00", "2:40"});
@@ -206,6 +212,14 @@ TEST_CASE("the hand with steps, in groups and in named sets", "[deck]") {
     CHECK(deck(set).find("  hand 00 20 40\n") != std::string::npos);
 }
 
+TEST_CASE("the hand is left out where a start is not made, in groups too", "[deck]") {
+    CHECK(hands("    4 x 100 on 1:35\n").empty()); // 1:40 each
+    CHECK(hands("    50, 200, 50 on 2:00\n").empty());
+    CHECK(hands("    4 x 100 on 2:00, last kick\n").empty());
+    CHECK(hands("    3 x (4 x 100 on 1:35 + 100 easy) rest 1min\n").empty());
+    CHECK(hands("    3 x (4 x 100 on 1:50 + 100 easy) rest 1min\n") == Texts{"00 50 40 30"});
+}
+
 TEST_CASE("no hand shows a fraction of a second", "[deck]") {
     CHECK(hands("    4 x 100 on 1:50.5\n").empty());
     CHECK(hands("    2 x 100 on 2:00, 1:50.5\n") == Texts{"00"}); // the last step starts nothing
@@ -241,7 +255,7 @@ TEST_CASE("clocks are bold, and so is what is swum", "[deck]") {
     auto const read = support::read_plan(lines("    100\n    pause 1min\n", "session 07:00"));
     auto const text = report::deck_text(report::deck_view(read.plan(), {}), {}, report::Paint{true});
     CHECK(after(text, "1   \033[1m07:00\033[0m    4     4   100   \033[1m100\033[0m").size() == 1);
-    CHECK(after(text, "    \033[1m07:01\033[0m          4   100   end").size() == 1);
+    CHECK(after(text, "    \033[1m07:02\033[0m          4   100   end").size() == 1);
 }
 
 TEST_CASE("forty columns hold clock and set", "[deck]") {
