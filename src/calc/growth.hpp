@@ -59,6 +59,10 @@ inline constexpr std::int64_t fewest_laps = 4;
 static_assert(session_need(1) == 4 && session_need(9) == 12 && session_need(10) == 14 &&
               session_need(15) == 20);
 
+/// Days between a week's last and race day, at most, where that week can be a taper: then it begins 21 days
+/// before the race, as the longest studied ones do (Wang et al. 2023, PLoS ONE 18:e0282838).
+inline constexpr int taper_reach = 14;
+
 /// How many weeks before the race are eased: two of more than six when it is over 1000 m, else one.
 [[nodiscard]] constexpr std::size_t taper_weeks(Distance race, std::size_t weeks) {
     return race <= Distance::metres(1000) || weeks <= 6 ? 1 : 2;

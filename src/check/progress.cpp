@@ -30,6 +30,19 @@ std::vector<SwumWeek> swum_weeks(plan::Plan const& plan, calc::Reckoner& sums) {
     return weeks;
 }
 
+bool near_race(plan::Plan const& plan, plan::Week const& week) {
+    using std::chrono::days;
+    return !week.from || plan.race->on - (*week.from + days{6}) <= days{calc::taper_reach};
+}
+
+Eased eased(std::vector<SwumWeek> const& weeks, SwumWeek const& week, int lane, std::int64_t percent) {
+    Distance highest;
+    for (std::size_t i = 0; i + 1 < weeks.size(); ++i) {
+        highest = std::max(highest, weeks[i].sums.swum(lane).distance);
+    }
+    return {highest, calc::eased_week(highest, week.laps, percent)};
+}
+
 std::vector<int> lanes_to_judge(plan::Plan const& plan) {
     auto lanes = calc::numbers(calc::lanes_of(plan));
     if (lanes.empty()) {

@@ -27,6 +27,17 @@ struct SwumWeek {
 /// Is a session before race day, as far as its date is known?
 [[nodiscard]] bool before_race(plan::Plan const& plan, plan::Session const& session);
 
+/// Can this week be a taper of the plan's race? Not where it ends more than calc::taper_reach days before.
+[[nodiscard]] bool near_race(plan::Plan const& plan, plan::Week const& week);
+
+/// What a taper week may have at most: `percent` of the highest week in this lane but the last.
+struct Eased {
+    Distance highest;
+    Distance top;
+};
+[[nodiscard]] Eased eased(std::vector<SwumWeek> const& weeks, SwumWeek const& week, int lane,
+                          std::int64_t percent);
+
 /// The lanes of the plan ascending; lane 0 alone where none is named.
 [[nodiscard]] std::vector<int> lanes_to_judge(plan::Plan const& plan);
 

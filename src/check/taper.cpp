@@ -7,8 +7,6 @@
 
 #include <fmt/core.h>
 
-#include <algorithm>
-
 namespace lengthwise::check {
 
 namespace {
@@ -16,11 +14,7 @@ namespace {
 void judge_last_week(LaneFindings& findings, Swum const& swum, std::int64_t percent) {
     auto const& last = swum.weeks.back();
     auto const& pool = swum.plan.pool_of(swum.plan.sessions[last.week->sessions.first]);
-    Distance highest;
-    for (std::size_t i = 0; i + 1 < swum.weeks.size(); ++i) {
-        highest = std::max(highest, swum.weeks[i].sums.swum(swum.lane).distance);
-    }
-    auto const top = calc::eased_week(highest, last.laps, percent);
+    auto const [highest, top] = eased(swum.weeks, last, swum.lane, percent);
     auto const volume = last.sums.swum(swum.lane).distance;
     if (volume > top) {
         findings.warn(swum, last.week->span,
@@ -36,7 +30,7 @@ void judge(Inquiry& inquiry) {
     }
     LaneFindings findings{lanes_to_judge(inquiry.plan).size()};
     each_lane(inquiry.plan, inquiry.sums, [&](Swum const& swum) {
-        if (swum.weeks.size() > 1) {
+        if (swum.weeks.size() > 1 && near_race(swum.plan, *swum.weeks.back().week)) {
             judge_last_week(findings, swum, inquiry.limit_or(calc::usual::taper));
         }
     });
@@ -50,8 +44,10 @@ Rule const taper{
     .severity = Severity::warning,
     .measures = "the last week before the race is eased",
     .limit = "60%",
-    .meaning = "The last week with a session before race day has at most this share of the highest week's "
-               "metres, or no more than four laps a session.",
+    .meaning =
+        "The last week with a session before race day has at most this share of the highest week's "
+        "metres, or no more than four laps a session. Silent where that week ends more than 14 days before "
+        "the race.",
     .why = "fresh arms swim better than a last long week.",
     .source =
         "Bosquet et al. 2007, MSSE 39:1358-1365 (27 studies: two weeks, volume down by 41-60 %, intensity "

@@ -1,6 +1,7 @@
 #include "report/chart_svg.hpp"
 
 #include "report/markup.hpp"
+#include "report/width.hpp"
 #include "units/spell.hpp"
 
 #include <fmt/format.h>
@@ -15,6 +16,7 @@ namespace {
 // All lengths are in the picture's own units, of which a letter is 13 high.
 constexpr double left = 64;
 constexpr double right = 24;
+constexpr double race_room = 108;  // right of the weeks, for the name of the race's line
 constexpr double head = 48;        // above each panel, for its name and the topmost figure
 constexpr double rep_height = 170; // of a panel
 constexpr double week_height = 130;
@@ -85,8 +87,9 @@ class Picture {
         fmt::format_to(std::back_inserter(text_), format, std::forward<Values>(values)...);
     }
 
+    [[nodiscard]] double beside() const { return chart_.race ? race_room : right; }
     [[nodiscard]] double width() const {
-        return std::max(left + slot_ * static_cast<double>(chart_.weeks.size()) + right, 420.0);
+        return std::max(left + slot_ * static_cast<double>(chart_.weeks.size()) + beside(), 420.0);
     }
     [[nodiscard]] double height() const { return weeks_.bottom() + foot + legend; }
     [[nodiscard]] double middle(std::size_t week) const {
@@ -136,7 +139,7 @@ class Picture {
     void grid(Panel const& panel, std::string_view name) {
         out("<text x=\"{:.1f}\" y=\"{:.1f}\" font-weight=\"bold\">{}</text>\n", 12.0, panel.top - 30, name);
         out("<path d=\"M{:.1f} {:.1f}H{:.1f}\" stroke=\"currentColor\" stroke-width=\"1.5\"/>\n", left,
-            panel.bottom(), width() - right);
+            panel.bottom(), width() - beside());
         for (int i = 0; i <= panel.steps; ++i) {
             auto const y = panel.y(panel.step * i);
             out("<path d=\"M{:.1f} {:.1f}H{:.1f}\" stroke=\"currentColor\"/>\n", left - 5, y, left);
@@ -156,10 +159,31 @@ class Picture {
             return;
         }
         auto const y = reps_.y(chart_.race->distance);
-        out("<path d=\"M{:.1f} {:.1f}H{:.1f}\" stroke=\"currentColor\" stroke-width=\"2.5\" "
+        auto const end = width() - beside();
+        out("<path d=\"{}\" fill=\"none\" stroke=\"currentColor\" stroke-width=\"2.5\" "
             "stroke-dasharray=\"9 5\"/>\n",
-            left, y, width() - right);
-        out("<text x=\"{:.1f}\" y=\"{:.1f}\">race {}</text>\n", left + 4, y - 6, markup(race_distance()));
+            race_line(y, end));
+        out("<text x=\"{:.1f}\" y=\"{:.1f}\">race {}</text>\n", end + 6, y + 4.5, markup(race_distance()));
+    }
+
+    /// Across the weeks, broken where a figure stands in its way.
+    [[nodiscard]] std::string race_line(double y, double end) const {
+        std::string path;
+        auto from = left;
+        auto const draw_to = [&](double x) {
+            path += x > from ? fmt::format("M{:.1f} {:.1f}H{:.1f}", from, y, x) : "";
+        };
+        for (std::size_t i = 0; i < chart_.weeks.size(); ++i) {
+            auto const at = figure_of(i);
+            if (labelled(i) && y > at.y - 12 && y < at.y + 4) {
+                auto const letters = cells(spelled(chart_.weeks[i].longest, chart_.unit));
+                auto const half = 2 + 3.5 * static_cast<double>(letters);
+                draw_to(at.x - half);
+                from = std::max(from, at.x + half);
+            }
+        }
+        draw_to(end);
+        return path;
     }
 
     /// The longest rep: a line from week to week, a dot on each.
@@ -174,24 +198,27 @@ class Picture {
             auto const y = reps_.y(chart_.weeks[i].longest);
             out("<circle cx=\"{:.1f}\" cy=\"{:.1f}\" r=\"4\"/>\n", middle(i), y);
             if (labelled(i)) {
-                auto const beside = beside_line(i);
-                figure(middle(i) + beside.x, y + beside.y, chart_.weeks[i].longest);
+                auto const at = figure_of(i);
+                figure(at.x, at.y, chart_.weeks[i].longest);
             }
         }
     }
 
-    /// Where a dot's figure stands clear of the lines to its neighbours.
-    struct Offset {
+    /// Where a dot's figure stands clear of the lines to its neighbours: its middle, and the line it stands
+    /// on.
+    struct Point {
         double x = 0;
         double y = 0;
     };
-    [[nodiscard]] Offset beside_line(std::size_t week) const {
+    [[nodiscard]] Point figure_of(std::size_t week) const {
         auto const higher = [&](std::size_t other) {
             return other < chart_.weeks.size() && chart_.weeks[other].longest > chart_.weeks[week].longest;
         };
         bool const falls = week > 0 && higher(week - 1);
         bool const climbs = higher(week + 1);
-        return falls && climbs ? Offset{0, 20} : Offset{falls ? 14.0 : climbs ? -10.0 : 0, -9};
+        auto const x = middle(week);
+        auto const y = reps_.y(chart_.weeks[week].longest);
+        return falls && climbs ? Point{x, y + 20} : Point{x + (falls ? 14 : climbs ? -10 : 0), y - 9};
     }
 
     void bars() {

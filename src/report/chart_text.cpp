@@ -101,13 +101,15 @@ class ChartScreen {
 
     // --- rows ---------------------------------------------------------------------
 
-    /// The wall stands where the race is, met or not.
+    /// The wall stands where the race is; a bar comes up to it only where the race is met, however marks
+    /// round.
     [[nodiscard]] std::string rep_bar(Distance longest) const {
-        auto const bar = marks(longest, rep_.mark);
+        auto bar = marks(longest, rep_.mark);
         if (!chart_.race) {
             return fmt::format("{} {}", repeated(block_, bar), figure(longest));
         }
         auto const race = static_cast<std::size_t>(Distance::ceiling(chart_.race->distance, rep_.mark));
+        bar = longest < chart_.race->distance ? std::min(bar, race - 1) : std::max(bar, race);
         return fmt::format("{}{}{}{} {}", repeated(block_, std::min(bar, race)),
                            std::string(race - std::min(bar, race), ' '), wall_,
                            repeated(block_, bar - std::min(bar, race)), figure(longest));

@@ -37,17 +37,20 @@ void mark_recovery(std::vector<ChartWeek>& weeks) {
     }
 }
 
-/// The last weeks before the race, as many as are eased; a week as high as any is none.
-void mark_taper(std::vector<ChartWeek>& weeks, plan::Race const& race, std::size_t swum) {
-    Distance highest;
-    for (auto const& week : weeks) {
-        highest = std::max(highest, week.volume.value_or(Distance{}));
-    }
-    auto const eased = std::min(calc::taper_weeks(race.distance, swum), swum);
-    for (auto i = weeks.size() - eased; i < weeks.size(); ++i) {
-        if (weeks[i].volume < highest) {
-            weeks[i].kind = ChartWeek::Kind::taper;
+/// The last weeks before the race, as many as are eased, as long as the rule `taper` would find nothing in
+/// them. `weeks` ends with one for each of `swum`.
+void mark_taper(std::vector<ChartWeek>& weeks, plan::Plan const& plan,
+                std::vector<check::SwumWeek> const& swum, int lane) {
+    auto const limit = check::file_limit(plan, "taper");
+    auto const percent = limit ? limit->low : calc::usual::taper;
+    auto left = std::min(calc::taper_weeks(plan.race->distance, swum.size()), swum.size());
+    for (auto i = swum.size(); i-- > 1 && left > 0; --left) {
+        auto& week = weeks[weeks.size() - swum.size() + i];
+        if (!check::near_race(plan, *swum[i].week) ||
+            week.volume > check::eased(swum, swum[i], lane, percent).top) {
+            return;
         }
+        week.kind = ChartWeek::Kind::taper;
     }
 }
 
@@ -83,7 +86,7 @@ Chart chart_view(plan::Plan const& plan, ChartOptions const& options) {
             {ChartWeek::Kind::build, week_label(*week.week), totals.longest, totals.distance});
     }
     if (plan.race) {
-        mark_taper(chart.weeks, *plan.race, swum.size());
+        mark_taper(chart.weeks, plan, swum, lane);
     }
     mark_recovery(chart.weeks);
     return chart;

@@ -17,7 +17,7 @@ struct ChartWeek {
         before,   ///< what `before` tells of the time until the plan
         build,    ///< a week like any other
         recovery, ///< at most 80 % of the highest so far, and a higher one comes
-        taper     ///< eased before the race
+        taper     ///< eased before the race, as the rule of that name has it
     };
     Kind kind = Kind::build;
     std::string label;              ///< "week 3", safe to print

@@ -245,6 +245,14 @@ TEST_CASE("taper: four laps a session are short whatever came before") {
     CHECK(taper({"200", "225"}).size() == 1);
 }
 
+TEST_CASE("taper: a last week that ends more than 14 days before the race is no taper") {
+    CHECK(found("taper", race_in_week(4) + pool + weeks({{"1000"}, {"1000"}})).size() == 1);
+    CHECK(found("taper", race_in_week(5) + pool + weeks({{"1000"}, {"1000"}})).empty());
+    CHECK(
+        found("taper", race_in_week(7) + pool + "week 1\nsession\nmain\n1000\nweek 2\nsession\nmain\n1000\n")
+            .size() == 1); // without dates it may be near
+}
+
 TEST_CASE("taper: without a race, or with one week only, nothing is eased") {
     CHECK(found("taper", pool + weeks({{"1000"}, {"1000"}})).empty());
     CHECK(found("taper", race_in_week(1) + pool + weeks({{"1000"}})).empty());

@@ -8,6 +8,7 @@
 #include <catch2/catch.hpp>
 
 #include <cstdlib>
+#include <regex>
 #include <string>
 
 using namespace lengthwise;
@@ -63,10 +64,20 @@ TEST_CASE("the last weeks before the race are its taper") {
     auto const near = "race sprint on 2027-05-24\n"; // a Monday: three weeks before it
     CHECK(kinds(weeks_of(near, {1000, 1100, 500})) == std::vector{Kind::build, Kind::build, Kind::taper});
     CHECK(kinds(weeks_of(near, {1000, 1100, 1100})) == std::vector{Kind::build, Kind::build, Kind::build});
+    // the rule warns of 700 m, over 60 % of 1100 m, so the chart praises nothing
+    CHECK(kinds(weeks_of(near, {1000, 1100, 650}))[2] == Kind::taper);
+    CHECK(kinds(weeks_of(near, {1000, 1100, 700}))[2] == Kind::build);
+    CHECK(kinds(weeks_of(std::string{near} + "limit taper 70%\n", {1000, 1100, 700}))[2] == Kind::taper);
     auto const far = "race 1500m on 2027-06-21\n"; // seven weeks, and a race over 1000 m: two
     CHECK(kinds(weeks_of(far, {1000, 1000, 1000, 1000, 1100, 600, 400})) ==
           std::vector{Kind::build, Kind::build, Kind::build, Kind::build, Kind::build, Kind::taper,
                       Kind::taper});
+}
+
+TEST_CASE("a week that ends more than 14 days before the race is no taper") {
+    // its last day is Sunday 23 May
+    CHECK(kinds(weeks_of("race sprint on 2027-06-06\n", {1000, 1100, 500}))[2] == Kind::taper);
+    CHECK(kinds(weeks_of("race sprint on 2027-06-07\n", {1000, 1100, 500}))[2] == Kind::build);
 }
 
 TEST_CASE("a mark is the least round number of lengths that has room") {
@@ -85,6 +96,51 @@ TEST_CASE("bars can be counted: one mark a length, the race a wall") {
     CHECK(text.find("█ = 25 m, one length") != std::string::npos);
     auto const short_of_it = shown(weeks_of("race 100m on 2027-06-01\n", {500}));
     CHECK(short_of_it.find("██  ▏ 50") != std::string::npos);
+}
+
+TEST_CASE("a bar comes up to the race only where the race is met") {
+    // at 50 m a mark 725 m round to 15 marks, the race of 750 m, and 760 m to 15, a race of 760 m taking 16
+    auto const one_rep = [](std::string const& race, std::string const& rep) {
+        return shown("race " + race +
+                     " on 2027-06-01\npool 25m\nbefore longest 300m week 1800m\nsession Tue\nmain\n" + rep +
+                     "\n" + rep + "\n");
+    };
+    auto const wall = std::string{"▏"};
+    CHECK(one_rep("750m", "725").find(" " + wall + " 725") != std::string::npos);
+    CHECK(one_rep("750m", "750").find("█" + wall + " 750") != std::string::npos);
+    CHECK(one_rep("760m", "760").find("█" + wall + " 760") != std::string::npos);
+    CHECK(one_rep("20m", "10").find(wall + " 10") != std::string::npos);
+}
+
+TEST_CASE("the race line leaves every figure of a week free") {
+    std::string text = "race sprint on 2027-09-01\npool 25m\n";
+    for (int week = 0; week < 14; ++week) {
+        text += "week " + std::to_string(week + 1) + (week == 0 ? " from 2027-05-03\n" : "\n") +
+                "session Tue\nmain\n" + std::to_string(625 + 25 * week) + "\n";
+    }
+    auto const read = support::read_plan(text);
+    REQUIRE(read.error() == "");
+    auto const svg = report::chart_svg(report::chart_view(read.plan(), {}), report::ChartGround::white);
+    std::smatch line;
+    REQUIRE(std::regex_search(svg, line, std::regex{"<path d=\"([^\"]*)\"[^>]*stroke-dasharray=\"9 5\""}));
+    auto const path = line[1].str();
+    std::regex const piece{"M([0-9.]+) ([0-9.]+)H([0-9.]+)"};
+    std::regex const figure{
+        "<text x=\"([0-9.]+)\" y=\"([0-9.]+)\" text-anchor=\"middle\" font-size=\"12\">([0-9]+)"};
+    int near = 0;
+    for (std::sregex_iterator text_at{svg.begin(), svg.end(), figure}; text_at != std::sregex_iterator{};
+         ++text_at) {
+        auto const x = std::stod((*text_at)[1]);
+        auto const y = std::stod((*text_at)[2]);
+        auto const half = 3.4 * static_cast<double>((*text_at)[3].length()); // digits 0.56 of 12 wide
+        for (std::sregex_iterator at{path.begin(), path.end(), piece}; at != std::sregex_iterator{}; ++at) {
+            auto const height = std::stod((*at)[2]);
+            bool const level = height > y - 9 && height < y + 1.5;
+            near += level ? 1 : 0;
+            CHECK_FALSE((level && std::stod((*at)[1]) < x + half && std::stod((*at)[3]) > x - half));
+        }
+    }
+    CHECK(near > 0);
 }
 
 TEST_CASE("a chart keeps to its width") {
