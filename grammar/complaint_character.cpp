@@ -41,6 +41,8 @@ constexpr auto lookalikes = std::to_array<Lookalike>({
     {0x00BE, 0x00BE, "a fraction sign", "3/4"},
     {0x2153, 0x2153, "a fraction sign", "1/3"},
     {0x2154, 0x2154, "a fraction sign", "2/3"},
+    {0x2159, 0x2159, "a fraction sign", "1/6"},
+    {0x215A, 0x215A, "a fraction sign", "5/6"},
     {0x2044, 0x2044, "a fraction slash", "/"},
     {0x2032, 0x2032, "a prime", "min, or a time as 1:30"},
     {0x2033, 0x2033, "a double prime", "s, or a time as 1:30"},
@@ -56,6 +58,16 @@ constexpr auto lookalikes = std::to_array<Lookalike>({
 });
 
 constexpr char32_t times_sign = 0xD7;
+
+/// The whole number in front of a fraction sign, with the blank that has to stand between: "33 ".
+std::string wholes_before(char const* begin, char const* sign) {
+    auto const* digits = sign;
+    while (digits != begin && digits[-1] >= '0' && digits[-1] <= '9') {
+        --digits;
+    }
+    constexpr std::ptrdiff_t most = 6; // more is no distance
+    return digits == sign || sign - digits > most ? std::string{} : std::string{digits, sign} + " ";
+}
 
 /// The first character beyond ASCII outside of strings.
 Lexeme const* first_other(std::vector<Lexeme> const& line, char const* end) {
@@ -83,7 +95,10 @@ std::optional<Complaint> complain_of_character(Scene const& scene) {
     if (known != lookalikes.end()) {
         c.message = fmt::format("{} (U+{:04X})", known->name, number);
         auto const is_digit = known->type == "0 to 9";
+        auto const is_fraction = known->name == "a fraction sign";
         c.hint = known->type == "nothing" ? "delete it"
+                 : is_fraction
+                     ? fmt::format("type {}{}", wholes_before(scene.begin, other->begin), known->type)
                  : is_digit ? fmt::format("type {}", number - static_cast<std::uint32_t>(known->low))
                             : fmt::format("type {}", known->type);
     } else {

@@ -76,7 +76,7 @@ std::optional<Complaint> complain_of_habit(Scene const& scene) {
     auto complaint = ask(habits_anywhere(), stuck);
     auto const is_item = scene.form == Form::item || scene.form == Form::unknown ||
                          (scene.form == Form::head && stuck.line.front().word == Word::set);
-    for (auto const habits : {habits_of_figures(), habits_of_joints()}) {
+    for (auto const habits : {habits_of_rests(), habits_of_figures(), habits_of_joints()}) {
         if (is_item && !complaint) {
             complaint = ask(habits, stuck);
         }

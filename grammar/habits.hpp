@@ -40,9 +40,10 @@ struct Stuck {
 using Answer = std::optional<Complaint>;
 using Habit = Answer (*)(Stuck const&);
 
-/// Those of any line, those of items with numbers and signs, those of items with words
-/// and joints; each list is asked in its order.
+/// Those of any line, those of items with rests and gear said the other way round, with numbers and signs,
+/// with words and joints; each list is asked in its order.
 [[nodiscard]] std::span<Habit const> habits_anywhere();
+[[nodiscard]] std::span<Habit const> habits_of_rests();
 [[nodiscard]] std::span<Habit const> habits_of_figures();
 [[nodiscard]] std::span<Habit const> habits_of_joints();
 

@@ -11,10 +11,14 @@ namespace {
 
 using Sort = Lexeme::Sort;
 
-/// `100 @ 1:30`
+/// `100 @ 1:30`, `100 @ 95%`
 Answer at_sign(Stuck const& s) {
     if (!s.piece().is('@')) {
         return {};
+    }
+    if (s.piece(1).is_number() && s.piece(2).is('%')) {
+        return at_piece(s, code::character, "no sign \"@\"",
+                        fmt::format("a share of threshold speed is: at {}%", s.piece(1).text()));
     }
     auto const time = s.piece(1).is_figure() ? s.piece(1).text() : std::string_view{"1:30"};
     return at_piece(s, code::character, "no sign \"@\"", fmt::format("a send-off is: on {}", time));
