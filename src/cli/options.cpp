@@ -190,6 +190,11 @@ Options no_command(std::string_view word) {
             }
         }
     }
+    for (std::string_view const option : {"--help", "--version"}) {
+        if (edit_distance(word, option, 2) <= 2) {
+            return Misuse{fmt::format("no option {}; did you mean {}?", shown, option)};
+        }
+    }
     if (word.ends_with(".swim")) {
         return Misuse{fmt::format("what to do with {0}? try: lengthwise tally {0}", shown)};
     }
