@@ -67,6 +67,15 @@ void put_week_head(Json& json, plan::Week const& week) {
     put_date(json, "from", week.from);
 }
 
+void begin_plan(Json& json, std::string_view schema, std::string_view file, std::string_view name) {
+    json.begin_object().key("schema").string(schema);
+    if (!file.empty()) {
+        json.key("file").string(file);
+    }
+    json.key("plan").begin_object();
+    put_text(json, "name", name);
+}
+
 void put_swimmer(Json& json, plan::Swimmer const& swimmer) {
     json.key("name").string(swimmer.name).key("lane");
     swimmer.lane ? json.integer(*swimmer.lane) : json.null();

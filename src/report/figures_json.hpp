@@ -16,6 +16,9 @@
 /// or a value behind a key.
 namespace lengthwise::report {
 
+/// {"schema": …, "file": …, "plan": {"name": …: the file only where one is given, the objects left open.
+void begin_plan(Json& json, std::string_view schema, std::string_view file, std::string_view name);
+
 /// "metres" to "estimated_metres", as docs/tally.schema.json calls them.
 void put_figures(Json& json, Figures const& figures, bool has_lengths);
 

@@ -6,6 +6,7 @@
 #include "report/summary.hpp"
 #include "units/spell.hpp"
 
+#include <array>
 #include <string_view>
 #include <vector>
 
@@ -13,6 +14,15 @@ namespace lengthwise::report {
 namespace {
 
 using Names = std::vector<std::string_view>;
+
+/// What RowWriter::sums fills.
+Names with_sums(Names names) {
+    constexpr std::array<std::string_view, 10> sums{
+        "lane",        "metres",           "lengths",      "longest_rep_metres", "reps",
+        "low_seconds", "expected_seconds", "high_seconds", "estimated_metres",   "if_time_metres"};
+    names.insert(names.end(), sums.begin(), sums.end());
+    return names;
+}
 
 Names columns(CsvRows rows) {
     switch (rows) {
@@ -22,39 +32,9 @@ Names columns(CsvRows rows) {
                 "last_lane", "if_time",       "set",  "reps",          "lengths",
                 "metres",    "timed_seconds", "lane", "start_seconds", "end_seconds"};
     case CsvRows::session:
-        return {"plan",
-                "week",
-                "date",
-                "time",
-                "session",
-                "slot_seconds",
-                "pool_metres",
-                "lane",
-                "metres",
-                "lengths",
-                "longest_rep_metres",
-                "reps",
-                "low_seconds",
-                "expected_seconds",
-                "high_seconds",
-                "estimated_metres",
-                "if_time_metres"};
+        return with_sums({"plan", "week", "date", "time", "session", "slot_seconds", "pool_metres"});
     case CsvRows::week:
-        return {"plan",
-                "week",
-                "from",
-                "name",
-                "sessions",
-                "lane",
-                "metres",
-                "lengths",
-                "longest_rep_metres",
-                "reps",
-                "low_seconds",
-                "expected_seconds",
-                "high_seconds",
-                "estimated_metres",
-                "if_time_metres"};
+        return with_sums({"plan", "week", "from", "name", "sessions"});
     }
     return {};
 }

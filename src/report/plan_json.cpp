@@ -19,12 +19,7 @@ class PlanWriter {
         : plan_(plan), options_(options), summary_(plan, options.scope, options.lane), json_(sink) {}
 
     void document() {
-        json_.begin_object().key("schema").string(schema);
-        if (!options_.file.empty()) {
-            json_.key("file").string(options_.file);
-        }
-        json_.key("plan").begin_object();
-        put_text(json_, "name", plan_.name);
+        begin_plan(json_, schema, options_.file, plan_.name);
         notes(plan_.file_settings);
         race();
         before();

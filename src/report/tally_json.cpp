@@ -17,12 +17,7 @@ class Writer {
         : plan_(plan), options_(options), summary_(plan, options.scope, options.lane), json_(sink) {}
 
     void document() {
-        json_.begin_object().key("schema").string(schema);
-        if (!options_.file.empty()) {
-            json_.key("file").string(options_.file);
-        }
-        json_.key("plan").begin_object();
-        put_text(json_, "name", plan_.name);
+        begin_plan(json_, schema, options_.file, plan_.name);
         auto const whole = summary_.whole();
         put_tally(json_, whole);
         if (options_.by_swimmer) {

@@ -1,9 +1,8 @@
 #include "cli/each_file.hpp"
 
-#include "cli/run.hpp"
 #include "support/child.hpp"
-#include "support/memory_files.hpp"
 #include "support/program.hpp"
+#include "support/run_in_memory.hpp"
 #include "support/temp_folder.hpp"
 
 #include <catch2/catch.hpp>
@@ -18,21 +17,9 @@
 
 using namespace lengthwise;
 using support::MemoryFiles;
+using support::run_in_memory;
 
 namespace {
-
-struct Answer {
-    int code = 0;
-    std::string out;
-    std::string err;
-};
-
-Answer run(std::vector<std::string> const& arguments, MemoryFiles& files) {
-    cli::TextOutput out;
-    cli::TextOutput err;
-    auto const code = cli::run(arguments, files, {}, out, err);
-    return {code, out.text, err.text};
-}
 
 /// Long ones and short ones by turns, so that the later ones are done first; every seventh cannot be read.
 std::string text(std::size_t i) {
@@ -66,7 +53,7 @@ TEST_CASE("many files say what each would say, in their order", "[each-file]") {
         INFO(command.front());
         auto many = command;
         many.emplace_back("/plans");
-        auto const all = run(many, files);
+        auto const all = run_in_memory(many, files);
         std::size_t from = 0;
         for (std::size_t i = 0; i < how_many; ++i) {
             auto const shown = command.back() == "--check" ? name(i) : fmt::format("{} 0", i);
@@ -78,18 +65,18 @@ TEST_CASE("many files say what each would say, in their order", "[each-file]") {
         for (std::size_t i = 0; i < how_many; ++i) {
             auto one = command;
             one.push_back(name(i));
-            errors += run(one, files).err;
+            errors += run_in_memory(one, files).err;
         }
         CHECK(all.err == errors);
         CHECK(all.code == 1);
-        CHECK(run(many, files).out == all.out);
+        CHECK(run_in_memory(many, files).out == all.out);
     }
 }
 
 TEST_CASE("tidy puts every file in its place", "[each-file]") {
     MemoryFiles files;
     fill(files);
-    auto const answer = run({"tidy", "/plans"}, files);
+    auto const answer = run_in_memory({"tidy", "/plans"}, files);
     CHECK(answer.code == 1);
     for (std::size_t i = 0; i < how_many; ++i) {
         INFO(i);
@@ -98,14 +85,14 @@ TEST_CASE("tidy puts every file in its place", "[each-file]") {
         CHECK((answer.err.find("wrote " + name(i) + "\n") != std::string::npos) == tidied);
     }
     CHECK(answer.err.find("wrote") < answer.err.find(name(3)));
-    CHECK(run({"tidy", "/plans"}, files).err.find("wrote") == std::string::npos);
+    CHECK(run_in_memory({"tidy", "/plans"}, files).err.find("wrote") == std::string::npos);
 }
 
 TEST_CASE("standard input takes its turn among the files", "[each-file]") {
     MemoryFiles files;
     fill(files);
     files.standard_input = "session \"from a pipe\"\n  main\n    4 x 50 crawl\n";
-    auto const answer = run({"tally", name(0), "-", name(1)}, files);
+    auto const answer = run_in_memory({"tally", name(0), "-", name(1)}, files);
     auto const at = answer.out.find("from a pipe");
     CHECK(at < answer.out.find("\n" + name(1)));
     CHECK(at > answer.out.find("0 199"));
@@ -115,12 +102,12 @@ TEST_CASE("standard input takes its turn among the files", "[each-file]") {
 TEST_CASE("a csv has one head, before the first plan that can be read", "[each-file]") {
     MemoryFiles files;
     files.disk.files = {{"/p/a.swim", "crwal\n"}, {"/p/b.swim", text(1)}, {"/p/c.swim", text(2)}};
-    auto const all = run({"export", "--as", "csv", "/p"}, files).out;
+    auto const all = run_in_memory({"export", "--as", "csv", "/p"}, files).out;
     CHECK(all.starts_with("file,"));
     CHECK(all.find("\nfile,") == std::string::npos);
     CHECK(std::ranges::count(all, '\n') == 3);
     files.disk.files = {{"/p/a.swim", "pool 25m\n"}};
-    CHECK(std::ranges::count(run({"export", "--as", "csv", "/p"}, files).out, '\n') == 1);
+    CHECK(std::ranges::count(run_in_memory({"export", "--as", "csv", "/p"}, files).out, '\n') == 1);
 }
 
 TEST_CASE("what runs out beside the others is known where they are gathered", "[each-file]") {

@@ -1,6 +1,4 @@
-#include "cli/run.hpp"
-#include "support/memory_files.hpp"
-
+#include "support/run_in_memory.hpp"
 #include <catch2/catch.hpp>
 
 #include <string>
@@ -8,25 +6,13 @@
 
 using namespace lengthwise;
 using support::MemoryFiles;
+using support::run_in_memory;
 
 namespace {
 
-struct Answer {
-    int code = 0;
-    std::string out;
-    std::string err;
-};
-
-Answer run(std::vector<std::string> const& arguments, MemoryFiles& files) {
-    cli::TextOutput out;
-    cli::TextOutput err;
-    auto const code = cli::run(arguments, files, {}, out, err);
-    return {code, out.text, err.text};
-}
-
 std::string week_line(std::string const& today) {
     MemoryFiles files;
-    auto const text = run({"new", "--today", today, "-o", "-"}, files).out;
+    auto const text = run_in_memory({"new", "--today", today, "-o", "-"}, files).out;
     auto const at = text.find("\nweek 1") + 1;
     return text.substr(at, text.find('\n', at) - at);
 }
@@ -38,12 +24,12 @@ TEST_CASE("a first plan is clean, tidy, and can be swum, with a date and without
         MemoryFiles files;
         std::vector<std::string> call{"new"};
         call.insert(call.end(), today.begin(), today.end());
-        CHECK(run(call, files).code == 0);
-        auto const check = run({"check", "--strict", "plan.swim"}, files);
+        CHECK(run_in_memory(call, files).code == 0);
+        auto const check = run_in_memory({"check", "--strict", "plan.swim"}, files);
         CHECK(check.code == 0);
         CHECK(check.out.starts_with("plan.swim: nothing to mend"));
-        CHECK(run({"tidy", "--check", "plan.swim"}, files).code == 0);
-        CHECK(run({"deck", "plan.swim", "--session", "Thu"}, files).code == 0);
+        CHECK(run_in_memory({"tidy", "--check", "plan.swim"}, files).code == 0);
+        CHECK(run_in_memory({"deck", "plan.swim", "--session", "Thu"}, files).code == 0);
         auto const& plan = files.disk.files["/plan.swim"];
         CHECK(plan.find("lifeguard") != std::string::npos);
         CHECK(plan.find("doctor") != std::string::npos);
@@ -52,10 +38,10 @@ TEST_CASE("a first plan is clean, tidy, and can be swum, with a date and without
 
 TEST_CASE("a first plan says the same with a date, but for the date", "[new]") {
     MemoryFiles files;
-    auto text = run({"new", "-o", "-", "--today", "2027-05-03"}, files).out;
+    auto text = run_in_memory({"new", "-o", "-", "--today", "2027-05-03"}, files).out;
     std::string const date = " from 2027-05-03";
     text.erase(text.find(date), date.size());
-    CHECK(text == run({"new", "-o", "-"}, files).out);
+    CHECK(text == run_in_memory({"new", "-o", "-"}, files).out);
 }
 
 TEST_CASE("its week begins on the next Monday", "[new]") {
@@ -69,10 +55,10 @@ TEST_CASE("its week begins on the next Monday", "[new]") {
 TEST_CASE("a first plan replaces none unasked", "[new]") {
     MemoryFiles files;
     files.disk.files["/plan.swim"] = "mine";
-    auto const there = run({"new"}, files);
+    auto const there = run_in_memory({"new"}, files);
     CHECK(there.code == 2);
     CHECK(there.err == "lengthwise: cannot write plan.swim: there already; --force replaces it\n");
     CHECK(files.disk.files["/plan.swim"] == "mine");
-    CHECK(run({"new", "--force"}, files).code == 0);
+    CHECK(run_in_memory({"new", "--force"}, files).code == 0);
     CHECK(files.disk.files["/plan.swim"] != "mine");
 }

@@ -1,6 +1,4 @@
-#include "cli/run.hpp"
-#include "support/memory_files.hpp"
-
+#include "support/run_in_memory.hpp"
 #include <catch2/catch.hpp>
 
 #include <algorithm>
@@ -9,23 +7,9 @@
 
 using namespace lengthwise;
 using lengthwise::support::MemoryFiles;
+using lengthwise::support::run_in_memory;
 
 namespace {
-
-struct Answer {
-    int code = 0;
-    std::string out;
-    std::string err;
-};
-
-/// The whole program on files in memory.
-Answer run(std::vector<std::string> const& arguments, MemoryFiles& files,
-           cli::Surroundings const& around = {}) {
-    cli::TextOutput out;
-    cli::TextOutput err;
-    auto const code = cli::run(arguments, files, around, out, err);
-    return {code, out.text, err.text};
-}
 
 struct Shelf {
     MemoryFiles files;
@@ -45,15 +29,15 @@ TEST_CASE("nobody waits for a person who has not been asked") {
     auto& files = shelf.files;
     for (auto const* command : {"tally", "deck", "check", "tidy"}) {
         INFO(command);
-        auto const answer = run({command}, files, {.in_is_terminal = true});
+        auto const answer = run_in_memory({command}, files, {.in_is_terminal = true});
         CHECK(answer.code == 2);
         CHECK(answer.err == "lengthwise: which file? or - to type it here\n");
     }
     files.standard_input = session;
-    auto const typed = run({"tally", "-"}, files, {.in_is_terminal = true});
+    auto const typed = run_in_memory({"tally", "-"}, files, {.in_is_terminal = true});
     CHECK(typed.code == 0);
     CHECK(typed.err == "lengthwise: reading what you type, end it with Ctrl-D\n");
-    CHECK(run({"tally"}, files).code == 0);
+    CHECK(run_in_memory({"tally"}, files).code == 0);
 }
 
 TEST_CASE("colour goes where a terminal is, unless it is told otherwise") {
@@ -61,7 +45,7 @@ TEST_CASE("colour goes where a terminal is, unless it is told otherwise") {
     auto& files = shelf.files;
     auto const coloured = [&](std::vector<std::string> arguments, cli::Surroundings around) {
         arguments.insert(arguments.begin(), {"tally", "/plan.swim"});
-        return run(arguments, files, around).out.find('\033') != std::string::npos;
+        return run_in_memory(arguments, files, around).out.find('\033') != std::string::npos;
     };
     cli::Surroundings const terminal{.out_is_terminal = true};
     CHECK(coloured({}, terminal));
@@ -75,9 +59,9 @@ TEST_CASE("colour goes where a terminal is, unless it is told otherwise") {
 TEST_CASE("errors are coloured by where errors go") {
     Shelf shelf{{"/bad.swim", "crwal\n"}};
     auto& files = shelf.files;
-    CHECK(run({"tally", "/bad.swim"}, files, {.err_is_terminal = true}).err.find('\033') !=
+    CHECK(run_in_memory({"tally", "/bad.swim"}, files, {.err_is_terminal = true}).err.find('\033') !=
           std::string::npos);
-    CHECK(run({"tally", "/bad.swim"}, files, {.out_is_terminal = true}).err.find('\033') ==
+    CHECK(run_in_memory({"tally", "/bad.swim"}, files, {.out_is_terminal = true}).err.find('\033') ==
           std::string::npos);
 }
 
@@ -90,7 +74,8 @@ TEST_CASE("screens are as wide as the terminal, 40 to 80") {
         std::vector<std::string> arguments{"deck", "/plan.swim"};
         arguments.insert(arguments.end(), more.begin(), more.end());
         auto const out =
-            run(arguments, files, {.out_is_terminal = columns > 0, .no_colour = true, .columns = columns})
+            run_in_memory(arguments, files,
+                          {.out_is_terminal = columns > 0, .no_colour = true, .columns = columns})
                 .out;
         std::size_t most = 0;
         for (std::size_t at = 0; at < out.size();) {
@@ -112,7 +97,7 @@ TEST_CASE("screens are as wide as the terminal, 40 to 80") {
 TEST_CASE("tidy writes where it has to, and says so") {
     Shelf shelf{{"/a.swim", untidy}, {"/b.swim", session}, {"/c.swim", "crwal\n"}};
     auto& files = shelf.files;
-    auto const answer = run({"tidy", "/a.swim", "/b.swim", "/c.swim"}, files);
+    auto const answer = run_in_memory({"tidy", "/a.swim", "/b.swim", "/c.swim"}, files);
     CHECK(answer.code == 1);
     CHECK(answer.out.empty());
     CHECK(answer.err.starts_with("wrote /a.swim\n/c.swim:1:1: error: "));
@@ -125,7 +110,7 @@ TEST_CASE("tidy on a disk that is full keeps the old file") {
     Shelf shelf{{"/a.swim", untidy}};
     auto& files = shelf.files;
     files.full = "disk full";
-    auto const answer = run({"tidy", "/a.swim"}, files);
+    auto const answer = run_in_memory({"tidy", "/a.swim"}, files);
     CHECK(answer.code == 2);
     CHECK(answer.err == "lengthwise: cannot write /a.swim: disk full; old one kept\n");
     CHECK(files.disk.files["/a.swim"] == untidy);
@@ -134,20 +119,20 @@ TEST_CASE("tidy on a disk that is full keeps the old file") {
 TEST_CASE("tidy --check and --stdout leave files alone") {
     Shelf shelf{{"/a.swim", untidy}};
     auto& files = shelf.files;
-    auto const check = run({"tidy", "--check", "/a.swim"}, files);
+    auto const check = run_in_memory({"tidy", "--check", "/a.swim"}, files);
     CHECK(check.code == 1);
     CHECK(check.out.starts_with("/a.swim: 2 lines are not tidy; the sums stay as they are\n"));
-    auto const out = run({"tidy", "--stdout", "/a.swim"}, files);
+    auto const out = run_in_memory({"tidy", "--stdout", "/a.swim"}, files);
     CHECK(out.code == 0);
     CHECK(out.out == session);
     CHECK(files.disk.files["/a.swim"] == untidy);
-    CHECK(run({"tidy", "--check", "--stdout", "/a.swim"}, files).code == 1);
+    CHECK(run_in_memory({"tidy", "--check", "--stdout", "/a.swim"}, files).code == 1);
 }
 
 TEST_CASE("a folder is its plans, and what cannot be read hides nothing else") {
     Shelf shelf{{"/plans/a.swim", session}, {"/plans/b.swim", "crwal\n"}, {"/plans/c.txt", "no"}};
     auto& files = shelf.files;
-    auto const answer = run({"tally", "/nowhere.swim", "/plans"}, files);
+    auto const answer = run_in_memory({"tally", "/nowhere.swim", "/plans"}, files);
     CHECK(answer.code == 2);
     CHECK(answer.out.starts_with("/plans/a.swim\n"));
     CHECK(answer.err.find("no file /nowhere.swim") != std::string::npos);
@@ -158,25 +143,25 @@ TEST_CASE("a folder is its plans, and what cannot be read hides nothing else") {
 TEST_CASE("with -o nothing goes to standard output, and nothing is put over a file unasked") {
     Shelf shelf{{"/plan.swim", session}, {"/old.txt", "mine"}};
     auto& files = shelf.files;
-    auto const fresh = run({"tally", "/plan.swim", "-o", "/new.txt"}, files);
+    auto const fresh = run_in_memory({"tally", "/plan.swim", "-o", "/new.txt"}, files);
     CHECK(fresh.code == 0);
     CHECK(fresh.out.empty());
     CHECK(fresh.err == "wrote /new.txt\n");
     CHECK(files.disk.files["/new.txt"].starts_with("Tue"));
 
-    CHECK(run({"tally", "/plan.swim", "-o", "/old.txt"}, files).code == 2);
+    CHECK(run_in_memory({"tally", "/plan.swim", "-o", "/old.txt"}, files).code == 2);
     CHECK(files.disk.files["/old.txt"] == "mine");
-    CHECK(run({"tally", "/plan.swim", "-o", "/old.txt", "--force"}, files).code == 0);
+    CHECK(run_in_memory({"tally", "/plan.swim", "-o", "/old.txt", "--force"}, files).code == 0);
     CHECK(files.disk.files["/old.txt"] != "mine");
-    CHECK(run({"tally", "/plan.swim", "-o", "/plan.swim", "--force"}, files).code == 2);
+    CHECK(run_in_memory({"tally", "/plan.swim", "-o", "/plan.swim", "--force"}, files).code == 2);
     CHECK(files.disk.files["/plan.swim"] == session);
-    CHECK(run({"tally", "/plan.swim", "-o", "-"}, files).out.starts_with("Tue"));
+    CHECK(run_in_memory({"tally", "/plan.swim", "-o", "-"}, files).out.starts_with("Tue"));
 }
 
 TEST_CASE("with -o a plan with errors leaves no file behind") {
     Shelf shelf{{"/bad.swim", "crwal\n"}};
     auto& files = shelf.files;
-    CHECK(run({"tally", "/bad.swim", "-o", "/new.txt"}, files).code == 1);
+    CHECK(run_in_memory({"tally", "/bad.swim", "-o", "/new.txt"}, files).code == 1);
     CHECK_FALSE(files.disk.files.contains("/new.txt"));
 }
 
@@ -184,27 +169,27 @@ TEST_CASE("check --format sarif is one log, however many files, and says whether
     Shelf shelf{{"/bad.swim", "bread"},
                 {"/allowed.swim", "allow shape \"a test\"\nallow race-rep\npool 25m\nsession\nmain\n100\n"}};
     auto& files = shelf.files;
-    auto const log = run({"check", "/bad.swim", "/allowed.swim", "--format", "sarif"}, files);
+    auto const log = run_in_memory({"check", "/bad.swim", "/allowed.swim", "--format", "sarif"}, files);
     CHECK(log.code == 1);
     CHECK(log.err.empty());
     CHECK(std::ranges::count(log.out, '\n') == 1);
     CHECK(log.out.find(R"("ruleId":"syntax-)") < log.out.find(R"("ruleId":"shape")"));
     CHECK(log.out.find(R"("justification":"a test")") != std::string::npos);
     CHECK(log.out.find(R"("executionSuccessful":true)") != std::string::npos);
-    auto const missing = run({"check", "/none.swim", "/allowed.swim", "--format", "sarif"}, files);
+    auto const missing = run_in_memory({"check", "/none.swim", "/allowed.swim", "--format", "sarif"}, files);
     CHECK(missing.code == 2);
     CHECK(missing.out.ends_with(R"("executionSuccessful":false}]}]})"
                                 "\n"));
-    CHECK(run({"tally", "/allowed.swim", "--format", "sarif"}, files).code == 2);
+    CHECK(run_in_memory({"tally", "/allowed.swim", "--format", "sarif"}, files).code == 2);
 }
 
 TEST_CASE("findings are check's result, and stand on standard error elsewhere") {
     Shelf shelf{{"/bad.swim", "crwal\n"}};
     auto& files = shelf.files;
-    auto const check = run({"check", "/bad.swim"}, files);
+    auto const check = run_in_memory({"check", "/bad.swim"}, files);
     CHECK(check.out.starts_with("/bad.swim:1:1: error: "));
     CHECK(check.err.empty());
-    auto const deck = run({"deck", "/bad.swim"}, files);
+    auto const deck = run_in_memory({"deck", "/bad.swim"}, files);
     CHECK(deck.out.empty());
     CHECK(deck.err.starts_with("/bad.swim:1:1: error: "));
 }
@@ -218,7 +203,7 @@ TEST_CASE("names of files are safe to print") {
                                                {"check", "/a\x1b[2J.swim"},
                                                {"tally", "/b\x1b[2J.swim"},
                                                {"tally", "/a\x1b[2J.swim", "/a\x1b[2J.swim"}}) {
-        auto const answer = run(arguments, files);
+        auto const answer = run_in_memory(arguments, files);
         CHECK((answer.out + answer.err).find('\x1b') == std::string::npos);
     }
 }
@@ -228,11 +213,11 @@ TEST_CASE("without marks beyond ASCII where that is asked for") {
     auto& files = shelf.files;
     for (auto const* command : {"tally", "deck", "check"}) {
         INFO(command);
-        auto const answer = run({command, "/plan.swim", "--ascii"}, files);
+        auto const answer = run_in_memory({command, "/plan.swim", "--ascii"}, files);
         auto const all = answer.out + answer.err;
         CHECK_FALSE(all.empty());
         CHECK(std::ranges::all_of(all, [](char c) { return static_cast<unsigned char>(c) < 0x80; }));
     }
-    auto const rules = run({"explain", "race-rep", "--ascii"}, files).out;
+    auto const rules = run_in_memory({"explain", "race-rep", "--ascii"}, files).out;
     CHECK(std::ranges::all_of(rules, [](char c) { return static_cast<unsigned char>(c) < 0x80; }));
 }

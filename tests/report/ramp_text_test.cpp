@@ -1,23 +1,15 @@
 #include "report/ramp_text.hpp"
 #include "support/read_plan.hpp"
+#include "support/weeks_of_reps.hpp"
 
 #include <catch2/catch.hpp>
 
 #include <string>
 
 using namespace lengthwise;
+using support::weeks_of_reps;
 
 namespace {
-
-/// Weeks of one session, its longest rep as given.
-std::string weeks_of(std::string const& head, std::vector<std::string> const& reps) {
-    auto text = head + "pool 25m\n";
-    for (std::size_t i = 0; i < reps.size(); ++i) {
-        text += "week " + std::to_string(i + 1) + (i == 0 ? " from 2027-05-03\n" : "\n");
-        text += "session Tue\nmain\n" + reps[i] + "\n";
-    }
-    return text;
-}
 
 std::string const head = "race sprint on 2027-05-16\nbefore longest 500m\n";
 
@@ -30,23 +22,23 @@ std::string ramp(std::string const& text, std::size_t width = 80, bool ascii = f
 } // namespace
 
 TEST_CASE("the longest rep on its way to the race") {
-    CHECK(ramp(weeks_of(head, {"600", "750"})) == "longest rep, m  before  week 1  week 2  race\n"
-                                                  "everyone           500     600     750   750\n");
+    CHECK(ramp(weeks_of_reps(head, {"600", "750"})) == "longest rep, m  before  week 1  week 2  race\n"
+                                                       "everyone           500     600     750   750\n");
 }
 
 TEST_CASE("lanes that swim alike share a row, a week without such a rep has a hyphen") {
-    CHECK(ramp(weeks_of(head, {"lane 1: 600\nlane 2: 400\nlane 3: 600", "100 kick"})) ==
+    CHECK(ramp(weeks_of_reps(head, {"lane 1: 600\nlane 2: 400\nlane 3: 600", "100 kick"})) ==
           "longest rep, m  before  week 1  week 2  race\n"
           "lanes 1, 3         500     600       -   750\n"
           "lane 2             500     400       -   750\n");
 }
 
 TEST_CASE("a long way stands upright") {
-    CHECK(ramp(weeks_of(head, {"600", "750"}), 40) == "longest rep, m  everyone\n"
-                                                      "before               500\n"
-                                                      "week 1               600\n"
-                                                      "week 2               750\n"
-                                                      "race                 750\n");
+    CHECK(ramp(weeks_of_reps(head, {"600", "750"}), 40) == "longest rep, m  everyone\n"
+                                                           "before               500\n"
+                                                           "week 1               600\n"
+                                                           "week 2               750\n"
+                                                           "race                 750\n");
 }
 
 TEST_CASE("sessions on race day and after it do not count") {
@@ -78,9 +70,9 @@ TEST_CASE("without weeks there is no way to show") {
 TEST_CASE("a swimmer whose share is another has a row") {
     auto const swimmers =
         head + "swimmer \"Ann\" distance 80%\nswimmer \"Bo\"\nswimmer \"Cy\" distance 99%\n";
-    CHECK(ramp(weeks_of(swimmers, {"600", "750"})) == "longest rep, m  before  week 1  week 2  race\n"
-                                                      "everyone else      500     600     750   750\n"
-                                                      "Ann                400     500     600   750\n");
+    CHECK(ramp(weeks_of_reps(swimmers, {"600", "750"})) == "longest rep, m  before  week 1  week 2  race\n"
+                                                           "everyone else      500     600     750   750\n"
+                                                           "Ann                400     500     600   750\n");
 }
 
 TEST_CASE("more than there is room for stand one below the other") {
@@ -88,7 +80,7 @@ TEST_CASE("more than there is room for stand one below the other") {
     for (auto const* share : {"10", "20", "30", "40", "50", "60", "70", "80"}) {
         swimmers += std::string{"swimmer \"Number "} + share + "\" distance " + share + "%\n";
     }
-    auto const text = ramp(weeks_of(swimmers, {"600", "750"}), 43);
+    auto const text = ramp(weeks_of_reps(swimmers, {"600", "750"}), 43);
     CHECK(text.starts_with("longest rep, m  everyone else  Number 10\n"
                            "before                    500         50\n"));
     CHECK(text.find("\n\nlongest rep, m  Number 20  Number 30\n") != std::string::npos);
