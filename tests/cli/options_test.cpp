@@ -150,6 +150,8 @@ TEST_CASE("what is not known is answered with what is near") {
     CHECK(problem({"tally", "--strict"}) ==
           "tally has no option --strict; lengthwise tally --help shows all");
     CHECK(problem({"chekc"}) == "no command \"chekc\"; did you mean \"check\"?");
+    CHECK(problem({"--verison"}) == "no option --verison; did you mean --version?");
+    CHECK(problem({"--hepl"}) == "no option --hepl; did you mean --help?");
     CHECK(problem({"swim"}) == "no command \"swim\"; lengthwise --help shows all");
     CHECK(problem({"--tally"}) == "no command \"--tally\"; did you mean \"tally\"?");
     CHECK(problem({"plan.swim"}) == "what to do with plan.swim? try: lengthwise tally plan.swim");

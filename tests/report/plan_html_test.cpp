@@ -118,7 +118,7 @@ TEST_CASE("a page has its headings in order and a table a lane", "[programs]") {
           "['', '', '', '', 'pause 1min \"drink\"'], ['5', '19:31', '12', '900', '200, 100 crawl'], "
           "['', '', '+2', '', 'if time: 2 x 25 sprint'], ['cool-down'], ['6', '19:38', '3min', '900', '3min "
           "easy'], "
-          "['', '19:41', '36', '900', 'end']]\n");
+          "['', '19:42', '36', '900', 'end']]\n");
     CHECK(python(text, "links(pages[0]), len(all_of(pages[0], 'svg'))") == "['#s1', '#s2', '#s3'] 1\n");
     CHECK(python(page(test::heron_ford, {.scope = {Scope::Kind::session, 1}}),
                  "headings(pages[0]), links(pages[0]), len(all_of(pages[0], 'svg'))") == "[1, 2, 3] [] 0\n");
