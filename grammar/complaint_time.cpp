@@ -170,8 +170,13 @@ void describe_time(Complaint& c, Value const& v) {
         c.hint = fmt::format("try: {}", carried(v.text));
         break;
     case Fault::time_digits:
-        c.message = fmt::format("{}: two digits stand behind a colon", v.text);
-        c.hint = "times are 1:30, 0:05 or 1:02:03";
+        if (v.text.front() == ':' && v.text.size() == std::string_view{":mm:ss"}.size()) {
+            c.message = fmt::format("{} has no hours before its first colon", v.text);
+            c.hint = fmt::format("try: 0{}", v.text);
+        } else {
+            c.message = fmt::format("{}: two digits stand behind a colon", v.text);
+            c.hint = "times are 1:30, 0:05 or 1:02:03";
+        }
         break;
     case Fault::time_decimal:
         if (unit_of(v.text) != Word::none) {

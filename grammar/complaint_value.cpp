@@ -94,7 +94,8 @@ void describe_fraction(Complaint& c, Value const& v) {
     auto const above = scan_digits(v.text.data());
     switch (v.fault) {
     case Fault::fraction_denominator:
-        c.message = fmt::format("{} has {} below the line", v.text, v.figure);
+        c.message = fmt::format("{} has {} below the line", v.text,
+                                v.text.substr(static_cast<std::size_t>(above.end + 1 - v.text.data())));
         c.hint = "there stand 2, 3, 4, 6, 8, 12 or 24";
         break;
     case Fault::fraction_improper: {

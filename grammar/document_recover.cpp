@@ -14,6 +14,14 @@ namespace {
 /// Errors that one line can have before it is given up.
 constexpr int errors_a_line = 16;
 
+/// Behind the closing quote of a string, whatever its backslashes escape; nothing if it has none.
+char const* behind_quotes(char const* at, char const* end) {
+    for (++at; at < end && *at != '"'; ++at) {
+        at += *at == '\\' ? 1 : 0;
+    }
+    return at < end ? at + 1 : nullptr;
+}
+
 } // namespace
 
 /// Whether further errors are only counted. Finding words for each would take long in a
@@ -182,11 +190,11 @@ void Document::spoil_item(Form form, Mark const& mark) {
 void Document::follow_brackets(char const* begin, char const* end) {
     auto quotes_close = true;
     auto const step = [&](char const* at) {
-        auto const* const closed = *at == '"' && quotes_close ? scan_string(at, end) : nullptr;
+        auto const* const closed = *at == '"' && quotes_close ? behind_quotes(at, end) : nullptr;
         return closed != nullptr ? closed : at + 1;
     };
     for (auto const* at = begin; at < end && *at != '#'; at = step(at)) {
-        quotes_close = quotes_close && (*at != '"' || scan_string(at, end) != nullptr);
+        quotes_close = quotes_close && (*at != '"' || behind_quotes(at, end) != nullptr);
     }
     for (auto const* at = begin; at < end && *at != '#'; at = step(at)) {
         if (*at == '(') {

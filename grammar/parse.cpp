@@ -253,8 +253,9 @@ constexpr auto head = (race | swimmer | before | include) >> nl | set;
 constexpr auto pool = key<Word::pool>() >>
                       (open_water >> leaf_end<Kind::pool_open_water, Word::water>() | distance<Kind::pool>());
 constexpr auto default_rest = key<Word::rest>() >> rest<Kind::default_rest>();
-constexpr auto factored =
-    Terminal<Factored<Word::crawl, Word::sprint>>{} | Terminal<Factored<Word::fins, Word::wetsuit>>{};
+constexpr auto factored = Terminal<Factored<Word::crawl, Word::sprint>>{} |
+                          Terminal<Factored<Word::fins, Word::wetsuit>>{} |
+                          then<Word::front>() >> Terminal<Factored<Word::crawl, Word::crawl>>{};
 constexpr auto factor = key<Word::factor>() >> factored >> Terminal<FactorPercent>{};
 constexpr Terminal<RuleName> rule_name;
 constexpr Terminal<LimitValue> value;

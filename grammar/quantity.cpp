@@ -46,6 +46,9 @@ bool scan_clock(Reading& r, Quantity& q, std::uint64_t first, char const* colon)
         at = end;
     }
     auto const is_long = count == 3;
+    if (is_long && colon == q.begin && !r.pass(q.begin, all, Fault::time_digits)) { // :30:30
+        return false;
+    }
     std::uint64_t ms = is_long ? 0 : scan_fraction_of_second(at);
     q.end = at;
     if (at != all) { // a third colon, a fourth decimal, a point behind h:mm:ss

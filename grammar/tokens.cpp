@@ -88,7 +88,7 @@ bool read_rest(char const*& at, Reading& r, Kind first, char const* from) {
     if (*dash != '-' || !scan_quantity(dash + 1, r, high)) {
         return obeys(r, low, TimeRule::may_be_zero) && append(at, r, first, low, from);
     }
-    if (!high.is_time || (!low.is_time && !low.is_bare())) {
+    if (!high.is_time || (!low.is_time && !(low.is_bare() && low.is_whole()))) {
         return r.refuse(low.begin, high.end, Fault::range_no_unit, high.value / number_scale);
     }
     if (low.is_bare()) {
@@ -211,6 +211,9 @@ bool read_descend_range(char const*& at, Reading& r) {
     if (end == high_begin) {
         return false;
     }
+    if (is_letter(*end)) {
+        return r.refuse(high_begin, r.word(end).end, Fault::clings);
+    }
     if (low != 1 && !r.pass(begin, end, Fault::descend_from, low)) {
         return false;
     }
@@ -280,7 +283,7 @@ bool read_if_time_label(char const*& at, Reading& r) {
 
 bool read_rule_name(char const*& at, Reading& r) {
     auto const& name = r.word(at);
-    if (name.begin == name.end) {
+    if (name.begin == name.end || clings_to_word(*name.end)) {
         return false;
     }
     at = name.end;

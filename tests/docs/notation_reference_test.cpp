@@ -79,7 +79,7 @@ TEST_CASE("the reference has every limit with its size") {
              row("groups in groups, a `use` counted as one", grouped(limits::nesting) + " deep"),
              row("files that include files", grouped(limits::include_depth) + " deep"),
              row("files of one plan", grouped(limits::include_files)),
-             row("the count before `x`", grouped(limits::repeat)),
+             row("the count before `x`, and other counts of reps or breaths", grouped(limits::repeat)),
              row("one rep", grouped(limits::rep_km) + " km"),
              row("one session, each lane", grouped(limits::session_km) + " km"),
              row("reps of one session, over all its lines", grouped(limits::session_reps)),

@@ -8,6 +8,7 @@ using lengthwise::test::check_lines;
 TEST_CASE("times that the notation does not have", "[grammar]") {
     check_lines({
         {"4 x 50 rest 15", "1:13 syntax-time: 15 has no unit = try: rest 15s"},
+        {"4 x 50 rest 9 1/3-60s", "1:13 syntax-time: 9 1/3-60s is no range of times = try: 9-60s"},
         {"4 x 50 rest 15 on 50 hold 95", "1:13 syntax-time: 15 has no unit = try: rest 15s\n"
                                          "1:19 syntax-time: 50 has no unit = try: on 0:50\n"
                                          "1:27 syntax-time: 95 has no unit = try: hold 1:35"},
@@ -32,6 +33,9 @@ TEST_CASE("times that the notation does not have", "[grammar]") {
         {"1:5", "1:1 syntax-time: 1:5: two digits stand behind a colon = times are 1:30, 0:05 or 1:02:03"},
         {"1:2:3",
          "1:1 syntax-time: 1:2:3: two digits stand behind a colon = times are 1:30, 0:05 or 1:02:03"},
+        {":30:30", "1:1 syntax-time: :30:30 has no hours before its first colon = try: 0:30:30"},
+        {":5:30",
+         "1:1 syntax-time: :5:30: two digits stand behind a colon = times are 1:30, 0:05 or 1:02:03"},
         {"1:30.1234", "1:1 syntax-time: 1:30.1234 is no time = a point stands behind m:ss, with up to three "
                       "digits: 0:52.5"},
         {"1:02:03.5", "1:1 syntax-time: 1:02:03.5 is no time = a point stands behind m:ss, with up to three "

@@ -21,6 +21,9 @@ TEST_CASE("values that the notation does not have", "[grammar]") {
         {"2.5 lengths", "1:1 syntax-number: 2.5 lengths: only metres have a point = yards take fractions, "
                         "such as 12 1/2 yd; lengths are whole"},
         {"33 1/9 m", "1:4 syntax-number: 1/9 has 9 below the line = there stand 2, 3, 4, 6, 8, 12 or 24"},
+        {"33 1/99999999999999999999999 m",
+         "1:4 syntax-number: 1/99999999999999999999999 has 99999999999999999999999 below the line = there "
+         "stand 2, 3, 4, 6, 8, 12 or 24"},
         {"33 4/3 m", "1:4 syntax-number: 4/3 is no part of one = the upper number is 1 to 2"},
         {"33 0/3 m", "1:4 syntax-number: 0/3 is no part of one = the upper number is 1 to 2"},
         {"33 1/3 lengths", "1:4 syntax-number: only metres and yards have fractions = such as 33 1/3 m"},
