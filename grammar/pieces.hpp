@@ -76,7 +76,9 @@ inline bool ItemBegin::read(char const*& at, Reading& r) {
     }
     r.counted = false;
     r.single = is_amount;
-    read_count(at, r);
+    if (read_count(at, r)) {
+        r.single = r.word(at).word != Word::use;
+    }
     return true;
 }
 

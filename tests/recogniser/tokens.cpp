@@ -124,13 +124,18 @@ class Cutter {
         return !letter(at());
     }
 
-    /// A word touches a number only as `x` before it.
+    /// A word touches a number behind it only as the `x` of a count, and never a letter of another alphabet.
     bool word(std::size_t from) {
         while (letter(at()) || (at() == '-' && letter(at(1)))) {
             ++at_;
         }
+        bool const x = at_ == from + 1 && (line_[from] | 0x20) == 'x';
+        bool const count = x && !out_.empty() && out_.back().sort == Sort::number;
+        if (static_cast<unsigned char>(at()) >= 0x80 || (digit(at()) && !count)) {
+            return false;
+        }
         put(Sort::word, from);
-        return !digit(at()) || out_.back().text == "x";
+        return true;
     }
 
     bool string() {
