@@ -111,11 +111,23 @@ Answer words_first(Stuck const& s) {
                     fmt::format("try: {} {}", amount, s.piece().text()));
 }
 
+/// `200 warm up`
+Answer heading_behind(Stuck const& s) {
+    auto const word = s.piece().word;
+    auto const is_half = word == Word::warm || word == Word::cool; // of "warm up", "cool down"
+    if (s.at == 0 || !(is_half || is_between(word, Word::warm_up, Word::cool_down))) {
+        return {};
+    }
+    auto const heading = word == Word::warm ? Word::warm_up : word == Word::cool ? Word::cool_down : word;
+    return at_piece(s, code::line, fmt::format("\"{}\" is a heading", spelling(heading)),
+                    "it stands on a line of its own, above its items");
+}
+
 } // namespace
 
 std::span<Habit const> habits_of_joints() {
     static constexpr Habit habits[] = {plus_outside,    stray_parenthesis,   labelled_pause, glued_slash,
-                                       behind_selector, selector_of_nothing, words_first};
+                                       behind_selector, selector_of_nothing, words_first,    heading_behind};
     return habits;
 }
 

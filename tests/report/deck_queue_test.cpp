@@ -67,6 +67,13 @@ TEST_CASE("queue: each has the hand of his own starts", "[deck]") {
     CHECK(many.back() == "12th 55");
 }
 
+TEST_CASE("queue: no hands where the lane's slowest does not make the starts", "[deck]") {
+    for (auto const& text : below(two + session("8 x 50 on 1:05\n"))) { // Ben takes 1:10
+        CHECK_FALSE(text.starts_with("Ann "));
+        CHECK_FALSE(text.starts_with("Ben "));
+    }
+}
+
 TEST_CASE("queue: who laps whom, in the longest rep of a row", "[deck]") {
     CHECK(below(two + session("700 threshold\n")) == Texts{"Ann laps Ben at 200, 417 and 633 m"});
     CHECK(below(two + session("(50 + 2 x 400 threshold)\n")) == Texts{"Ann laps Ben at 200 m"});
