@@ -19,7 +19,8 @@ namespace {
 using namespace lengthwise::bench;
 
 constexpr std::string_view usage =
-    "bench [--size MB] [--rounds N]   the report\n"
+    "bench [--size MB] [--rounds N]   the report, and the goals in one table\n"
+    "bench --goals [the same]         the table alone\n"
     "bench --write MB FILE            only the generated plan, to profile with\n"
     "bench --time READER FILE         one reading: seconds, sessions, heap, resident\n"
     "bench --count READER FILE        the same with the heap counted\n";
@@ -34,15 +35,27 @@ void report(Options const& options) {
         fmt::print("load {:.2f} on {} cores before; medians of {} rounds in turn\n", load[0],
                    ::sysconf(_SC_NPROCESSORS_ONLN), options.rounds);
     }
-    show_throughput(options);
-    show_linearity(options);
-    show_start(options);
+    Goals goals;
+    measure_check(options, goals);
+    measure_cards(options, goals);
+    measure_compose(goals);
+    show_start(options, goals);
+    Goals readers; // the table begins with them
+    show_throughput(options, readers);
+    show_linearity(options, readers);
+    readers.add(goals);
+    readers.print();
 }
 
 Options options_of(std::vector<std::string> const& words) {
     Options options;
     options.program = LENGTHWISE_BINARY;
-    for (std::size_t i = 0; i + 1 < words.size(); i += 2) {
+    options.cards = LENGTHWISE_CARDS_BINARY;
+    options.details = words.empty() || words[0] != "--goals";
+    for (std::size_t i = options.details ? 0 : 1; i < words.size(); i += 2) {
+        if (i + 1 == words.size()) {
+            throw std::runtime_error{std::string{usage}};
+        }
         if (words[i] == "--size") {
             options.bytes = megabytes(words[i + 1]);
         } else if (words[i] == "--rounds") {
@@ -60,10 +73,8 @@ void run_bench(std::vector<std::string> const& words) {
         write(words[2], generate(megabytes(words[1]), false).notation);
     } else if (is("--time") || is("--count")) {
         answer_reading(words[1], words[2], words[0] == "--count");
-    } else if (words.size() % 2 == 0) {
-        report(options_of(words));
     } else {
-        throw std::runtime_error{std::string{usage}};
+        report(options_of(words));
     }
 }
 

@@ -34,11 +34,12 @@ class Watch {
 struct Run {
     Took took{};    ///< wall: from before the spawn until its standard output was closed and it had ended
     int status = 0; ///< its exit code; 128 + the signal that ended it
+    std::int64_t resident = 0; ///< most bytes in memory at one time; no less than this process had before
     std::string output;
 };
 [[nodiscard]] Run run(std::vector<std::string> const& command);
-/// The same, but throws unless it ended with 0.
-[[nodiscard]] Run run_well(std::vector<std::string> const& command);
+/// The same, but throws unless it ended with 0, or with no more than `most`.
+[[nodiscard]] Run run_well(std::vector<std::string> const& command, int most = 0);
 
 /// One reading in this process, right after its start.
 struct Reading {

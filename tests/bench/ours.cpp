@@ -1,8 +1,10 @@
 #include "reader.hpp"
 
 #include "calc/totals.hpp"
+#include "check/register.hpp"
 #include "grammar/bundle.hpp"
 #include "grammar/parse.hpp"
+#include "no_files.hpp"
 #include "plan/resolve.hpp"
 #include "report/summary.hpp"
 
@@ -49,15 +51,6 @@ class Parse final : public Reader {
     grammar::ParseResult result_;
 };
 
-/// The generated plan includes nothing.
-class NoFiles final : public grammar::Reader {
-  public:
-    std::variant<Text, Refusal> read(std::string const&, std::uint64_t) override {
-        return Refusal{"no such file"};
-    }
-    std::variant<Path, Refusal> resolve_links(std::string const&) override { return Refusal{"no such file"}; }
-};
-
 /// Every sum that `tally` can show, lane by lane: of each section, added up to its
 /// session, week and plan. The plan's in its lowest lane is handed back.
 Distance sum_up(plan::Plan const& plan) {
@@ -98,13 +91,14 @@ Distance sum_up_and_time(plan::Plan const& plan) {
     return figures.totals.distance;
 }
 
+/// How far a text is taken.
+enum class End : std::uint8_t { tally, times, check };
+
 class Road final : public Reader {
   public:
-    explicit Road(bool timed) : timed_(timed) {}
-    [[nodiscard]] std::string_view name() const override { return timed_ ? "timed" : "road"; }
-    [[nodiscard]] std::string_view title() const override {
-        return timed_ ? "lengthwise, with times" : "lengthwise, parse to tally";
-    }
+    Road(End end, std::string_view name, std::string_view title) : end_(end), name_(name), title_(title) {}
+    [[nodiscard]] std::string_view name() const override { return name_; }
+    [[nodiscard]] std::string_view title() const override { return title_; }
     [[nodiscard]] Spelling spelling() const override { return Spelling::notation; }
     void load(std::string text) override { text_ = std::move(text); }
     void read() override {
@@ -116,24 +110,33 @@ class Road final : public Reader {
         if (resolved_.findings.has_errors()) {
             stop_at(resolved_.findings, "resolve");
         }
+        if (end_ == End::check) {
+            findings_ = check::check(resolved_.plan);
+            return;
+        }
         auto const& plan = resolved_.plan;
-        metres_ = (timed_ ? sum_up_and_time(plan) : sum_up(plan)).units() / Distance::per_metre;
+        auto const swum = end_ == End::times ? sum_up_and_time(plan) : sum_up(plan);
+        metres_ = swum.units() / Distance::per_metre;
     }
     [[nodiscard]] std::uint64_t sessions() const override { return resolved_.plan.sessions.size(); }
     [[nodiscard]] std::optional<std::int64_t> metres() const override { return metres_; }
     void release() override {
+        findings_ = {};
         resolved_ = {};
         bundle_.reset();
         text_ = {};
     }
 
   private:
-    bool timed_;
+    End end_;
+    std::string_view name_;
+    std::string_view title_;
     std::string text_;
     NoFiles no_files_;
     std::optional<grammar::Bundle> bundle_;
     plan::Resolved resolved_;
-    std::int64_t metres_ = 0;
+    Diagnostics findings_;
+    std::optional<std::int64_t> metres_;
 };
 
 } // namespace
@@ -141,8 +144,9 @@ class Road final : public Reader {
 Readers our_readers() {
     Readers readers;
     readers.push_back(std::make_unique<Parse>());
-    readers.push_back(std::make_unique<Road>(false));
-    readers.push_back(std::make_unique<Road>(true));
+    readers.push_back(std::make_unique<Road>(End::tally, "road", "lengthwise, parse to tally"));
+    readers.push_back(std::make_unique<Road>(End::times, "timed", "lengthwise, with times"));
+    readers.push_back(std::make_unique<Road>(End::check, "check", "lengthwise, parse to check"));
     return readers;
 }
 

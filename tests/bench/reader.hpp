@@ -35,7 +35,7 @@ class Reader {
 
 using Readers = std::vector<std::unique_ptr<Reader>>;
 
-[[nodiscard]] Readers our_readers();  ///< parse; road (parse, resolve, tally); timed (with times)
+[[nodiscard]] Readers our_readers();  ///< parse; road (parse, resolve, tally); timed (with times); check
 [[nodiscard]] Readers peer_readers(); ///< of the JSON
 
 /// Nothing when there is no reader of that name.
