@@ -29,13 +29,13 @@ Block look_at(char const* block, std::size_t size) {
     unsigned char strange = 0;
     unsigned char ends = 0;
     for (std::size_t i = 0; i < size; ++i) {
-        auto const c = static_cast<unsigned char>(block[i]);
+        auto const c = static_cast<signed char>(block[i]); // beyond ASCII: below 0
         auto const end = static_cast<unsigned char>(c == '\n');
         auto const below = static_cast<unsigned char>(c < 0x20);
         auto const tab = static_cast<unsigned char>(c == '\t');
-        auto const beyond = static_cast<unsigned char>(c >= 0x7F);
+        auto const del = static_cast<unsigned char>(c == 0x7F);
         ends = static_cast<unsigned char>(ends | end);
-        strange = static_cast<unsigned char>(strange | beyond | (below ^ end ^ tab));
+        strange = static_cast<unsigned char>(strange | del | (below ^ end ^ tab));
     }
     return {strange == 0, ends != 0};
 }
@@ -43,6 +43,10 @@ Block look_at(char const* block, std::size_t size) {
 /// The first place from `at` on that is no text, or the first at or behind `stop`.
 char const* first_fault(char const* at, char const* stop, char const* end) {
     while (at < stop) {
+        if (*at >= ' ' && *at < 0x7F) { // most characters, where others stand between them
+            ++at;
+            continue;
+        }
         auto const [code, bytes, well_formed] = decode(at, end);
         auto const line_end = code == '\r' && at + 1 != end && at[1] == '\n';
         if (!well_formed || (!is_text(code) && !line_end)) {

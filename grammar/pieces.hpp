@@ -62,10 +62,13 @@ struct IfTimeLabel {
 };
 
 inline bool ItemBegin::read(char const*& at, Reading& r) {
+    if (r.awaits == Awaits::joint) {
+        return false;
+    }
     auto const& figure = r.figure(at);
     auto const* const begin = figure.begin;
     auto const is_amount = figure.end != begin || *begin == ':';
-    if (r.awaits == Awaits::joint || (!is_amount && *begin != '(' && r.word(at).word != Word::use)) {
+    if (!is_amount && *begin != '(' && r.word(at).word != Word::use) {
         return false;
     }
     if (r.labelled) {
