@@ -68,8 +68,9 @@ Totals sum(Totals a, Totals const& b) {
 }
 
 std::vector<int> numbers(LaneSet const& lanes) {
+    auto const count = lanes.count(); // none in most sessions
     std::vector<int> result;
-    for (std::size_t lane = 1; lane < lanes.size(); ++lane) {
+    for (std::size_t lane = 1; result.size() < count; ++lane) {
         if (lanes.test(lane)) {
             result.push_back(static_cast<int>(lane));
         }
@@ -78,7 +79,7 @@ std::vector<int> numbers(LaneSet const& lanes) {
 }
 
 int lowest(LaneSet const& lanes) {
-    std::size_t lane = 1;
+    std::size_t lane = lanes.none() ? lanes.size() : 1;
     while (lane < lanes.size() && !lanes.test(lane)) {
         ++lane;
     }

@@ -5,8 +5,8 @@
 
 #include <algorithm>
 #include <array>
-#include <initializer_list>
 #include <span>
+#include <string_view>
 
 namespace lengthwise::check {
 
@@ -48,20 +48,24 @@ constexpr bool is_letter(char c) {
     return (folded(c) >= 'a' && folded(c) <= 'z') || static_cast<unsigned char>(c) >= 0x80;
 }
 
-/// Does the text hold the word on its own, ASCII case folded?
-bool names(std::string_view text, std::string_view word) {
-    auto const same = [](char a, char b) { return folded(a) == b; };
-    for (auto from = text.begin();; ++from) {
-        from = std::search(from, text.end(), word.begin(), word.end(), same);
-        if (from == text.end()) {
-            return false;
-        }
-        auto const behind = from + static_cast<std::ptrdiff_t>(word.size());
-        if ((from == text.begin() || !is_letter(*(from - 1))) &&
-            (behind == text.end() || !is_letter(*behind))) {
+/// Does the text begin with the word, and the word end there? ASCII case folded.
+bool begins_with(std::string_view text, std::string_view word) {
+    auto const same = [](char a, char b) { return a == folded(b); };
+    return text.size() >= word.size() && std::equal(word.begin(), word.end(), text.begin(), same) &&
+           (text.size() == word.size() || !is_letter(text[word.size()]));
+}
+
+/// Does the text hold one of the danger's words on its own?
+bool names(std::string_view text, Danger const& danger) {
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        auto const begins = is_letter(text[i]) && (i == 0 || !is_letter(text[i - 1]));
+        if (begins && std::ranges::any_of(danger.words, [rest = text.substr(i)](std::string_view word) {
+                return begins_with(rest, word);
+            })) {
             return true;
         }
     }
+    return false;
 }
 
 /// Warns once a danger.
@@ -116,19 +120,19 @@ class Judge {
 
     void read(std::string_view text, Span span) {
         for (auto const& danger : dangers) {
-            if (std::ranges::any_of(danger.words,
-                                    [text](std::string_view word) { return names(text, word); })) {
+            if (!raised(danger) && names(text, danger)) {
                 raise(danger, span);
             }
         }
     }
 
+    bool& raised(Danger const& danger) { return raised_[static_cast<std::size_t>(&danger - dangers.data())]; }
+
     void raise(Danger const& danger, Span span) {
-        auto& raised = raised_[static_cast<std::size_t>(&danger - dangers.data())];
-        if (!raised) {
+        if (!raised(danger)) {
             inquiry_.note(span, fmt::format("{}: {}", danger.name, danger.caution));
         }
-        raised = true;
+        raised(danger) = true;
     }
 
     Inquiry& inquiry_;
