@@ -6,6 +6,7 @@
 #include "grammar/words.hpp"
 #include "report/width.hpp"
 
+#include <CLI/App.hpp>
 #include <CLI/Config.hpp>
 #include <CLI/Formatter.hpp>
 #include <fmt/core.h>
@@ -14,28 +15,50 @@
 
 namespace lengthwise::cli {
 
-Reader::Reader(std::string_view command) : command_(command) {
-    app_.set_help_flag();
-    app_.allow_extras();
-    app_.add_flag("--help,-h", help_);
+namespace {
+
+struct Value {
+    CLI::Option* option;
+    std::string wants;
+    std::function<bool(std::string const&)> take;
+};
+
+} // namespace
+
+/// Its options, as CLI11 and as we know them.
+struct Reader::Known {
+    CLI::App app;
+    std::vector<Value> values;
+};
+
+Reader::Reader(std::string_view command) : command_(command), known_(std::make_unique<Known>()) {
+    known_->app.set_help_flag();
+    known_->app.allow_extras();
+    known_->app.add_flag("--help,-h", help_);
+}
+
+Reader::~Reader() = default;
+
+void Reader::flag(char const* name, bool& to) {
+    known_->app.add_flag(name, to);
 }
 
 void Reader::value(char const* name, std::string wants, std::function<bool(std::string const&)> take) {
-    auto* const option = app_.add_option(name);
+    auto* const option = known_->app.add_option(name);
     option->type_size(1)->take_last();
-    values_.push_back({option, std::move(wants), std::move(take)});
+    known_->values.push_back({option, std::move(wants), std::move(take)});
 }
 
 void Reader::each(char const* name, std::string wants, std::function<bool(std::string const&)> take) {
-    auto* const option = app_.add_option(name);
+    auto* const option = known_->app.add_option(name);
     option->type_size(1)->take_all();
-    values_.push_back({option, std::move(wants), std::move(take)});
+    known_->values.push_back({option, std::move(wants), std::move(take)});
 }
 
 std::optional<Options> Reader::read(std::vector<std::string> arguments) {
     std::ranges::reverse(arguments); // as CLI11 takes them
     try {
-        app_.parse(std::move(arguments));
+        known_->app.parse(std::move(arguments));
     } catch (CLI::ArgumentMismatch const& e) {
         return missing(e.what());
     } catch (CLI::ParseError const& e) {
@@ -47,7 +70,7 @@ std::optional<Options> Reader::read(std::vector<std::string> arguments) {
     if (auto instead = take_files()) {
         return instead;
     }
-    for (auto const& value : values_) {
+    for (auto const& value : known_->values) {
         for (auto const& text : value.option->reduced_results()) {
             if (value.option->count() > 0 && !value.take(text)) {
                 return Misuse{fmt::format("{} takes {}, not \"{}\"", value.option->get_name(), value.wants,
@@ -60,7 +83,7 @@ std::optional<Options> Reader::read(std::vector<std::string> arguments) {
 
 std::vector<KnownOption> Reader::known() const {
     std::vector<KnownOption> known;
-    for (auto const* option : app_.get_options()) {
+    for (auto const* option : known_->app.get_options()) {
         auto& one = known.emplace_back();
         for (auto const& name : option->get_lnames()) {
             one.names.push_back("--" + name);
@@ -68,8 +91,8 @@ std::vector<KnownOption> Reader::known() const {
         for (auto const& name : option->get_snames()) {
             one.names.push_back("-" + name);
         }
-        auto const value = std::ranges::find(values_, option, &Value::option);
-        one.wants = value == values_.end() ? "" : value->wants;
+        auto const value = std::ranges::find(known_->values, option, &Value::option);
+        one.wants = value == known_->values.end() ? "" : value->wants;
     }
     return known;
 }
@@ -86,7 +109,7 @@ std::vector<std::string> Reader::names() const {
 /// tell them apart, because it takes a name like `[a,b]` for a list.
 std::optional<Options> Reader::take_files() {
     auto names_only = false;
-    for (auto const& word : app_.remaining()) {
+    for (auto const& word : known_->app.remaining()) {
         if (word == "--" && !names_only) {
             names_only = true;
         } else if (!names_only && word.size() > 1 && word.front() == '-') {
@@ -102,9 +125,9 @@ std::optional<Options> Reader::take_files() {
 Misuse Reader::missing(std::string_view message) const {
     auto const name = message.substr(0, message.find(':'));
     auto const found = std::ranges::find_if(
-        values_, [name](Value const& value) { return value.option->get_name() == name; });
-    return Misuse{found == values_.end() ? fmt::format("{} needs something behind it", name)
-                                         : fmt::format("{} takes {}", name, found->wants)};
+        known_->values, [name](Value const& value) { return value.option->get_name() == name; });
+    return Misuse{found == known_->values.end() ? fmt::format("{} needs something behind it", name)
+                                                : fmt::format("{} takes {}", name, found->wants)};
 }
 
 Misuse Reader::unknown(std::string const& option) const {

@@ -2,9 +2,8 @@
 
 #include "cli/options.hpp"
 
-#include <CLI/App.hpp>
-
 #include <functional>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -15,13 +14,16 @@
 namespace lengthwise::cli {
 
 /// One command's options: a name, and what to do with what stands behind it. The first
-/// problem is kept.
+/// problem is kept. CLI11 stays behind it: to compile its headers takes as long as a dozen files of ours.
 class Reader {
   public:
     explicit Reader(std::string_view command);
+    Reader(Reader const&) = delete;
+    Reader& operator=(Reader const&) = delete;
+    ~Reader();
 
     void files(std::vector<std::string>& to) { to_ = &to; }
-    void flag(char const* name, bool& to) { app_.add_flag(name, to); }
+    void flag(char const* name, bool& to);
 
     /// `take` says whether it could do something with the text; `wants` is what it wants instead.
     void value(char const* name, std::string wants, std::function<bool(std::string const&)> take);
@@ -36,11 +38,7 @@ class Reader {
     [[nodiscard]] std::vector<KnownOption> known() const;
 
   private:
-    struct Value {
-        CLI::Option* option;
-        std::string wants;
-        std::function<bool(std::string const&)> take;
-    };
+    struct Known;
 
     std::optional<Options> take_files();
     [[nodiscard]] std::vector<std::string> names() const;
@@ -48,10 +46,9 @@ class Reader {
     [[nodiscard]] Misuse unknown(std::string const& option) const;
 
     std::string command_;
-    CLI::App app_;
+    std::unique_ptr<Known> known_;
     bool help_ = false;
     std::vector<std::string>* to_ = nullptr;
-    std::vector<Value> values_;
 };
 
 /// One of a few words.
