@@ -44,8 +44,7 @@ std::optional<Prediction> predict(Line const& line, std::optional<LongSwim> cons
     if (!line_holds) {
         return Prediction{distance, with_least_width({low, power(usual_exponent), high})};
     }
-    auto const t = on_line.approximate();
-    return Prediction{distance, with_least_width({std::min(t, low), t, std::max(t, high)})};
+    return Prediction{distance, with_least_width({low, on_line.approximate(), high})};
 }
 
 } // namespace lengthwise::calc

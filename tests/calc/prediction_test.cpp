@@ -116,6 +116,15 @@ TEST_CASE("what nobody asked for is left out without a word") {
     CHECK_FALSE(says(verdict, Remark::Kind::too_near));
 }
 
+TEST_CASE("a usual race as long as the shortest swim is foretold") {
+    auto trials = support::trials({{200, 212}, {400, 442}});
+    trials.usual = {Distance::metres(200), Distance::metres(200) - Distance::units(1)};
+    auto const verdict = judge(trials);
+    REQUIRE(verdict.predictions.size() == 1);
+    // The swim itself; 2 % below it, and 442 * 0.5^1.03 s.
+    CHECK(clocks(verdict.predictions.front()) == "3:28 3:32 3:36");
+}
+
 // A line that lies beyond the shortest swim at time 0 says nothing of it.
 TEST_CASE("a line that runs out before the start is not used") {
     auto trials = support::trials({{10, 10}, {10.5, 11}, {11, 100}});
