@@ -87,6 +87,12 @@ TEST_CASE("lane: one who has not left yet is not lapped") {
     CHECK(at.front() == Approx(100 + (50. - 30) / 1.5)); // m = 2: x = (2 * 50 * 0.5 - 30) / 1.5
 }
 
+TEST_CASE("lane: who leaves together is not lapped at once") {
+    // 1:00 and 1:30: every 90 s the faster one has swum 150 m, 50 more than the other: there and back. He is
+    // through with his 400 after 240 s, before the third time.
+    CHECK(lapped_at(swims(60, 400), swims(90, 400), Duration{}, m25) == Numbers{150, 300});
+}
+
 TEST_CASE("lane: formulas against swims followed tenth by tenth of a second") {
     std::mt19937 random{7};
     auto const draw = [&](int low, int high) {
@@ -222,6 +228,9 @@ TEST_CASE("hand: one step for each start, and no fractions") {
     CHECK_FALSE(calc::hand_at_starts({s(90)}, 2, Duration::ms(500)));
     std::vector<Duration> const many(100, s(61));
     CHECK(calc::hand_at_starts(many, 100)->more);
+    CHECK(calc::hand_at_starts(many, 61)->more);
+    CHECK_FALSE(calc::hand_at_starts(many, 60)->more); // all of them are told
+    CHECK(calc::hand_at_starts(many, 60)->marks.size() == 60);
     CHECK_FALSE(calc::hand_at_starts({s(61)}, 100)->more);
 }
 

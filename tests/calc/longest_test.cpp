@@ -41,6 +41,15 @@ TEST_CASE("the longest rep of a week and a plan is a lane's own") {
     CHECK(calc::longest_of_plan(plan, 0).distance == Distance::metres(300));
 }
 
+TEST_CASE("of sessions with reps as long the first has the longest") {
+    auto const read = support::read_plan("pool 25m\nsession \"A\"\nmain\n200\nsession \"B\"\nmain\n300 easy\n"
+                                         "session \"C\"\nmain\n300 steady\n");
+    REQUIRE(read.error() == "");
+    auto const longest = calc::longest_of_plan(read.plan(), 0);
+    CHECK(longest.session == 1);
+    CHECK(text_of(read, longest) == "300 easy");
+}
+
 TEST_CASE("a session without a qualifying rep has no longest one") {
     auto const read = three_sessions();
     auto const longest = calc::longest_of_session(read.plan(), 2, 1);

@@ -80,6 +80,14 @@ TEST_CASE("rounds are told from the outermost inward") {
     CHECK(found.rounds == std::vector<calc::Nth>{{1, 2}, {3, 3}});
 }
 
+TEST_CASE("reps are counted on over those that a selector makes easier") {
+    // At 1:20 nothing is used and nothing comes back; of the others the fifth is too much: 1, 2, 4, 5, 7.
+    CHECK(first("12 x 100 at 1:15 per 100 rest 0s, every 3rd at 1:20 per 100") == Numbers{7});
+    // With 56.25 m it is the tenth: 1, 2, 4, 5, 7, 8, 10, 11, 13, 14.
+    CHECK(first("24 x 100 at 1:15 per 100 rest 0s, every 3rd at 1:20 per 100",
+                "pool 25m\nthreshold 1:20 reserve 56.25m\n") == Numbers{14});
+}
+
 TEST_CASE("a line that has run out is said once and goes on empty") {
     auto const all =
         over("12 x 100 at 1:15 per 100 rest 0s\n100 at 1:15 per 100\npause 1h\n100 at 1:15 per 100");
@@ -153,6 +161,19 @@ TEST_CASE("drains compose as if one went through them") {
     CHECK(fresh.at(5) == 0);
     CHECK(fresh.runs_out(8));
     CHECK_FALSE(fresh.then(fresh).runs_out(7));
+    // What is too much for a full reserve is so behind the longest rest.
+    CHECK(calc::slower(1e6, 10).then(calc::faster(12, 10, 10.01)).runs_out(0));
+}
+
+TEST_CASE("where the reserve was cut off it comes back from there") {
+    // 30 m beyond a reserve of 10 m leave all 10 used; half of them are left behind a rest of ln 2 times 10
+    // m.
+    auto const emptied = calc::faster(30, 10, 10.01).then(calc::slower(10 * std::log(2.0), 10));
+    CHECK(emptied.most == Approx(5));
+    CHECK(emptied.at(0) == Approx(15)); // not cut off
+    // 4 m more on top of the 5 are 9; another 4 would be 13, and are cut off at 10.
+    CHECK(emptied.then(calc::faster(4, 10, 10.01)).most == Approx(9));
+    CHECK(emptied.then(calc::faster(8, 10, 10.01)).most == Approx(10));
 }
 
 } // namespace lengthwise

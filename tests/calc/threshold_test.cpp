@@ -307,6 +307,15 @@ TEST_CASE("one swim that moves the speed by over 2 % is named, the worst one") {
     CHECK(*remarks.front().pace == 100);
 }
 
+// 120, 220, 440 m in 100, 200, 400 s: with all three CS is 15/14, without the first 1.1 (2.7 % more), without
+// the last 1 (6.7 % less).
+TEST_CASE("the swim that decides may have made the speed higher") {
+    auto const remarks = found(judged({{120, 100}, {220, 200}, {440, 400}}), Kind::one_decides);
+    REQUIRE(remarks.size() == 1);
+    CHECK(remarks.front().swim == 2);
+    CHECK(*remarks.front().pace == 100);
+}
+
 TEST_CASE("of two swims none can be left out") {
     auto const verdict = judged({{100, 100}, {400, 442}});
     CHECK(found(verdict, Kind::one_decides).empty());

@@ -93,6 +93,17 @@ TEST_CASE("treading is time without a distance, also in all parts of a split") {
     CHECK(in_pool("4min as 1min tread / 1min kick\n").treading_reps == 0);
     CHECK(in_pool("4min as 1min tread easy / 1min tread hard\n").treading_reps == 1);
     CHECK(in_pool("4 x 2min, odds tread\n").treading_reps == 2);
+    CHECK(in_pool("3 x (2 x 2min tread + 1min kick) rest 20s\n").treading_reps == 6);
+}
+
+TEST_CASE("timed reps count in every round, of a set too") {
+    auto const rounds = in_pool("3 x (2 x 2min + 1min) rest 20s\n");
+    CHECK(rounds.timed == Duration::minutes(15));
+    CHECK(rounds.timed_reps == 9);
+    auto const in_set = in_pool("4 x use \"go\"\n", "pool 25m\nset \"go\" = 2 x (3min + 50)\n");
+    CHECK(in_set.timed == Duration::minutes(24));
+    CHECK(in_set.timed_reps == 8);
+    CHECK(in_set.distance == Distance::metres(400));
 }
 
 TEST_CASE("breaks of a broken timed rep are no time of the rep") {

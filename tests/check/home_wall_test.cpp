@@ -45,6 +45,7 @@ TEST_CASE("home-wall: a line that brings the lane back is left alone") {
 TEST_CASE("home-wall: each lane has its wall") {
     CHECK(home_wall("25m", "lane 1: 75\nlane 2: 100\nlane 1: 25\nlane 2: 50\n").size() == 1);
     CHECK(home_wall("25m", "lane 1: 75\nlane 2: 100\n25\n").size() == 2); // back for 1, away for 2
+    CHECK(home_wall("25m", "lane 2: 75\nlane 1: 100\n25\n").size() == 2); // back for 2, away for 1
 }
 
 TEST_CASE("home-wall: in pools of 40 m and more both walls will do") {

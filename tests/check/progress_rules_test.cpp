@@ -125,6 +125,14 @@ TEST_CASE("rep-step: a lap or a third") {
           "a week with 650 m between them, or: limit rep-step 50%");
 }
 
+TEST_CASE("rep-step: the share that is offered is whole, and lets the step pass") {
+    // 125 m more than 300 m are 41.7 %; a third is 100 m.
+    auto const steps = pool + weeks({{"300"}, {"425"}});
+    CHECK(first_hint("rep-step", steps) == "a week with 400 m between them, or: limit rep-step 42%");
+    CHECK(found("rep-step", "limit rep-step 42%\n" + steps).empty());
+    CHECK(found("rep-step", "limit rep-step 41%\n" + steps).size() == 1);
+}
+
 TEST_CASE("rep-step: in pools of 40 m and more a lap is one length") {
     auto const step = [](std::string const& rep) {
         return found("rep-step", "before longest 100m\npool 50m\n" + weeks({{rep}}));
@@ -209,6 +217,9 @@ TEST_CASE("session-floor: the race and a third, once before the taper") {
     CHECK(floor("limit race-rep 50%\n", {{"550"}, {"100"}}).empty()); // 8 laps, and 11 around them
     CHECK(floor("limit race-rep 50%\n", {{"525"}, {"100"}}).size() == 1);
     CHECK(floor("allow session-floor\n", {{"100"}, {"100"}}).empty());
+    // Where there is nothing but the last week, it counts.
+    CHECK(floor("", {{"975"}}).size() == 1);
+    CHECK(floor("", {{"1000"}}).empty());
 }
 
 TEST_CASE("session-floor: a long race eases two weeks of more than six") {
@@ -235,6 +246,9 @@ TEST_CASE("taper: the last week before the race is at most 60 % of the highest")
     CHECK(taper("limit taper 70%\n", "700").empty());
     CHECK(taper("limit taper 70%\n", "725").size() == 1);
     CHECK(taper("allow taper\n", "1000").empty());
+    // The weeks before it are the measure, even where it is the highest itself.
+    CHECK(taper("", "1200") ==
+          Found{"11: warning: 1200 m in the last week before the race, 60 % of 1000 m is 600 m"});
 }
 
 TEST_CASE("taper: four laps a session are short whatever came before") {

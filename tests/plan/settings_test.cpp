@@ -216,6 +216,12 @@ TEST_CASE("limits of one session, both sides") {
     CHECK(faults(session("    100 x (100 x 1h)")).empty());
     CHECK(faults(session("    100 x (100 x 1h)\n    1s")) ==
           Found{"syntax-limit | 1s | with this line the session's time comes to 10001 h; 10000 h are read"});
+    // a rest counts with its high end, a break once less than pieces
+    CHECK(faults(session("    100 x (100 x 25 rest 30min-1h)")).empty());
+    CHECK(faults(session("    100 x (100 x 25 rest 30min-1h)\n    1s")) ==
+          Found{"syntax-limit | 1s | with this line the session's time comes to 10001 h; 10000 h are read"});
+    CHECK(faults(session("    100 x (100 x 50 broken at 25 for 1h)")).empty());
+    CHECK(faults(session("    100 x (100 x 50 broken at 25 for 1h)\n    1s")).size() == 1);
     // products beyond 64 bits stick instead of wrapping
     CHECK(faults(session("    9999 x (9999 x (9999 x (9999 x (9999 x 100000m))))")).size() == 1);
     // a new session starts from nothing
