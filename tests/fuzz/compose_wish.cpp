@@ -128,7 +128,7 @@ compose::Request wish_of(std::string_view text) {
     if (bytes.one_in(4)) {
         request.longest = bytes.between(1, 60) * request.pool.length;
     }
-    request.slot = Duration::minutes(bytes.mostly(30, 120, 24 * 60));
+    request.slot = Duration::minutes(bytes.mostly(30, 120, 300));
     if (!bytes.one_in(4)) {
         request.threshold = Duration::ms(bytes.mostly(70, 170, 700) * 1000);
     }
