@@ -56,7 +56,7 @@ class Layout {
     }
 
     Trial attempt(Setting const& setting) {
-        Trial trial{setting, body_of(card_, setting, measure_), {}, {}, {}, 0};
+        Trial trial{setting, body_of(card_, setting, measure_), {}, {}, {}, 0, true};
         for (std::size_t const most : {std::size_t{9}, most_cards}) { // as wide as "8/9", or "98/99"
             measure_rooms(trial, most);
             trial.starts = flow(trial.body.lines, trial.rooms);
@@ -73,11 +73,13 @@ class Layout {
             auto const head = head_of(card_, share, setting, measure_);
             auto const foot = foot_of(card_, share, setting, measure_);
             trial.head_lines += head.marks.size();
+            trial.sums_fit = trial.sums_fit && foot.fits;
             return foot.top - rule_gap * setting.scale.capital - head.bottom;
         };
         auto& rooms = trial.rooms;
-        Share const on{most - 1, most, widest_so_far_, widest_lengths_, {}, {}};
+        Share const on{most - 1, most, widest_so_far_, widest_lengths_, widest_so_far_, widest_lengths_};
         trial.head_lines = 0;
+        trial.sums_fit = true;
         rooms.alone = room({});
         rooms.first = room({1, most});
         rooms.middle = room(on);
@@ -114,11 +116,11 @@ class Layout {
     /// No text reaches beyond the edges; long figures on a very small card might.
     static bool inside(Trial const& trial) {
         auto const& lines = trial.body.lines;
-        return std::all_of(lines.begin(), lines.end(), [&](BodyLine const& line) {
-            return std::all_of(line.texts.begin(), line.texts.end(), [&](Text const& text) {
-                return text.left() > safe_edge - 0.01 && text.right() < trial.setting.right() + 0.01;
-            });
-        });
+        return trial.sums_fit && std::all_of(lines.begin(), lines.end(), [&](BodyLine const& line) {
+                   return std::all_of(line.texts.begin(), line.texts.end(), [&](Text const& text) {
+                       return text.left() > safe_edge - 0.01 && text.right() < trial.setting.right() + 0.01;
+                   });
+               });
     }
 
     [[nodiscard]] bool timed() const {

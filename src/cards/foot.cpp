@@ -38,6 +38,7 @@ class FootWriter {
         em = safe_edge + wide(total, Weight::semibold, em) + air > lengths_left ? small_ : em;
         auto const total_end = safe_edge + wide(total, Weight::semibold, em);
         put(safe_edge, base_, total, Weight::semibold, em, Anchor::left);
+        foot_.fits = total.empty() || total_end + air <= lengths_left;
 
         auto const label_left = lengths_left - wide("lengths ", Weight::medium, small_);
         bool const labelled = !lengths.empty() && label_left - air >= total_end;

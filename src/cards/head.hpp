@@ -33,7 +33,8 @@ struct Head {
 
 struct Foot {
     std::vector<Mark> marks;
-    double top = 0; ///< of its rule, or of the caution above it
+    double top = 0;   ///< of its rule, or of the caution above it
+    bool fits = true; ///< its sums have room beside each other
 };
 [[nodiscard]] Foot foot_of(report::Card const& card, Share const& share, Setting const& setting,
                            Measure& measure);

@@ -24,6 +24,7 @@ struct Trial {
     std::optional<Strip> strip;
     std::vector<std::size_t> starts;
     std::size_t head_lines = 0;
+    bool sums_fit = true; ///< at the foot of each
 
     [[nodiscard]] std::size_t cards() const { return starts.empty() ? most_cards + 1 : starts.size(); }
     [[nodiscard]] std::size_t lines() const { return body.lines.size(); }

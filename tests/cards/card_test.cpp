@@ -104,6 +104,14 @@ TEST_CASE("a card that nothing fits on is refused") {
     CHECK_FALSE(laid(one_item, {{74, 105}, 3000, false, false}).problem.empty());
 }
 
+TEST_CASE("sums that have no room beside each other are refused") {
+    auto const* const plan = "pool 25yd\nsession \"Mixed\"\n  main\n    40 x 237.13m\n";
+    CHECK(laid(plan, {quarter, 1500, false, false}).problem == "is too wide for");
+    auto const nearer = laid(plan, {quarter, 700, false, false});
+    REQUIRE(nearer.fronts.size() == 1);
+    CHECK(support::fault_of(nearer.fronts.front(), 700, support::Hole::none) == "");
+}
+
 TEST_CASE("leave times stand before each line where no line breaks for them") {
     auto const half = laid(many(3), {{142.5, 198}, 700, false, false});
     CHECK(text(half.fronts.front(), "07:00").left() == Approx(5));
