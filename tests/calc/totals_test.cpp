@@ -100,10 +100,11 @@ TEST_CASE("timed reps count in every round, of a set too") {
     auto const rounds = in_pool("3 x (2 x 2min + 1min) rest 20s\n");
     CHECK(rounds.timed == Duration::minutes(15));
     CHECK(rounds.timed_reps == 9);
-    auto const in_set = in_pool("4 x use \"go\"\n", "pool 25m\nset \"go\" = 2 x (3min + 50)\n");
-    CHECK(in_set.timed == Duration::minutes(24));
-    CHECK(in_set.timed_reps == 8);
-    CHECK(in_set.distance == Distance::metres(400));
+    // Only what is used again is remembered.
+    auto const in_set = in_pool("use \"go\"\n4 x use \"go\"\n", "pool 25m\nset \"go\" = 2 x (3min + 50)\n");
+    CHECK(in_set.timed == Duration::minutes(30));
+    CHECK(in_set.timed_reps == 10);
+    CHECK(in_set.distance == Distance::metres(500));
 }
 
 TEST_CASE("breaks of a broken timed rep are no time of the rep") {
