@@ -2,12 +2,12 @@
 
 #include "plan/plan.hpp"
 
-#include <unordered_set>
+#include <unordered_map>
 
 namespace lengthwise::calc {
 
 /// Gathers the gear that lines need: every word in force for at least one of their reps
-/// or parts. What several places share is read once, and what
+/// or parts. What several places share is read once, however many sessions ask for it, and what
 /// it costs goes by the lines added, not by the plan.
 class KitReader {
   public:
@@ -15,13 +15,16 @@ class KitReader {
 
     void add(plan::Item const& item);
     [[nodiscard]] plan::GearSet const& kit() const { return kit_; }
+    /// For other lines; what is known of sets stays.
+    void begin_anew() { kit_ = {}; }
 
   private:
-    void add_items(plan::Item const& item, plan::Index body);
-    void add_terms(plan::Terms const& terms);
+    [[nodiscard]] plan::GearSet of(plan::Item const& item);
+    [[nodiscard]] plan::GearSet of_items(plan::Item const& item, plan::Index body);
+    [[nodiscard]] plan::GearSet of_terms(plan::Terms const& terms) const;
 
     plan::Plan const& plan_;
-    std::unordered_set<plan::Index> seen_; ///< of Plan::items
+    std::unordered_map<plan::Index, plan::GearSet> sets_; ///< by the item that a `use` holds
     plan::GearSet kit_;
 };
 

@@ -30,9 +30,17 @@ bool Comparison::alike(plan::Terms const& a, plan::Terms const& b) const {
 }
 
 bool Comparison::alike(plan::Index a, plan::Index b, bool single) {
-    if (a == b || a == plan::no_index || b == plan::no_index || !met_.insert({a, b}).second) {
+    if (a == b || a == plan::no_index || b == plan::no_index) {
         return true;
     }
+    std::pair const both{a, b};
+    if (auto const known = known_.find(both); known != known_.end()) {
+        return known->second;
+    }
+    return known_.emplace(both, compare(a, b, single)).first->second;
+}
+
+bool Comparison::compare(plan::Index a, plan::Index b, bool single) {
     for (;; a = plan_.after(a), b = plan_.after(b)) {
         if (!alike(plan_.items[a], plan_.items[b])) {
             return false;

@@ -2,12 +2,12 @@
 
 #include "plan/plan.hpp"
 
-#include <set>
+#include <map>
 #include <utility>
 
 namespace lengthwise::check {
 
-/// Are two readings of one text swum alike?
+/// Are two readings of one text swum alike? What has been compared once is known.
 class Comparison {
   public:
     explicit Comparison(plan::Plan const& plan) : plan_(plan) {}
@@ -17,10 +17,11 @@ class Comparison {
     [[nodiscard]] bool alike(plan::Index a, plan::Index b, bool single);
 
   private:
+    [[nodiscard]] bool compare(plan::Index a, plan::Index b, bool single);
     [[nodiscard]] bool alike(plan::Item const& a, plan::Item const& b);
 
     plan::Plan const& plan_;
-    std::set<std::pair<plan::Index, plan::Index>> met_;
+    std::map<std::pair<plan::Index, plan::Index>, bool> known_;
 };
 
 } // namespace lengthwise::check

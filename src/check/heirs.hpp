@@ -4,8 +4,8 @@
 
 #include <array>
 #include <cstdint>
-#include <functional>
-#include <unordered_set>
+#include <optional>
+#include <unordered_map>
 
 /// Who takes over what a heading or a group says.
 namespace lengthwise::check {
@@ -16,26 +16,34 @@ inline constexpr std::array classes{Class::stroke, Class::mode, Class::gear, Cla
 
 [[nodiscard]] bool says(plan::Manner const& manner, Class what);
 
-/// Finds the items for which a word of one class from outside still counts: nothing
-/// nearer says one. What several places share is visited once.
-class Heirs {
-  public:
-    using Visit = std::function<void(plan::Item const& leaf)>;
+/// The lines for which a word of one class from outside still counts, put together: nothing nearer says one.
+struct Heirs {
+    bool any = false;
+    std::optional<std::int64_t> amount{}; ///< of some rep of theirs with a distance
+    bool several = false;                 ///< another has another one
 
-    Heirs(plan::Plan const& plan, Class what) : plan_(plan), what_(what) {}
+    void add(plan::Plan const& plan, plan::Item const& leaf);
+    void add(std::int64_t rep);
+    void add(Heirs const& more);
+};
+
+/// Finds them. What several places share is read once, however many ask for it.
+class HeirFinder {
+  public:
+    HeirFinder(plan::Plan const& plan, Class what) : plan_(plan), what_(what) {}
 
     /// All below a heading.
-    void of_section(plan::Section const& section, Visit const& visit);
+    [[nodiscard]] Heirs of_section(plan::Section const& section);
     /// All inside a group or a `use`, whatever that says itself.
-    void inside(plan::Item const& group, Visit const& visit);
+    [[nodiscard]] Heirs inside(plan::Item const& group);
 
   private:
-    void at(plan::Item const& item, Visit const& visit);
+    [[nodiscard]] Heirs of(plan::Item const& item);
     [[nodiscard]] bool takes(plan::Item const& leaf) const;
 
     plan::Plan const& plan_;
     Class what_;
-    std::unordered_set<plan::Index> met_;
+    std::unordered_map<plan::Index, Heirs> known_; ///< by body
 };
 
 } // namespace lengthwise::check

@@ -8,8 +8,6 @@
 
 #include <fmt/core.h>
 
-#include <cstdint>
-#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -28,13 +26,12 @@ bool holds(plan::Manner const& manner) {
 
 // --- selectors that change no rep ------------------------------------------------
 
-void idle_selectors(Inquiry& inquiry, Met const& met) {
+void idle_selectors(Inquiry& inquiry, Met const& met, Comparison& comparison) {
     auto const& plan = inquiry.plan;
     auto const& own = plan.terms[met.item.terms];
     for (auto i = own.selections.first; i < own.selections.end(); ++i) {
         auto const& selection = plan.selections[i];
         auto const& terms = plan.terms[selection.terms];
-        Comparison comparison{plan};
         auto const idle =
             terms.notes.empty() && (met.item.is_leaf() ? comparison.alike(own, terms)
                                                        : comparison.alike(met.item.body, selection.body,
@@ -65,15 +62,24 @@ std::string word_of_class(plan::Manner const& manner, Class what) {
                                                           : "the effort";
 }
 
-void idle_modifiers(Inquiry& inquiry, Met const& met) {
+/// For every class a finder of its own.
+class HeirFinders {
+  public:
+    explicit HeirFinders(Plan const& plan) {
+        for (auto const what : classes) {
+            finders_.emplace_back(plan, what);
+        }
+    }
+    HeirFinder& of(Class what) { return finders_[static_cast<std::size_t>(what)]; }
+
+  private:
+    std::vector<HeirFinder> finders_;
+};
+
+void idle_modifiers(Inquiry& inquiry, Met const& met, HeirFinders& heirs) {
     auto const& said = inquiry.plan.terms[met.item.terms].said;
     for (auto const what : classes) {
-        if (!says(said, what)) {
-            continue;
-        }
-        auto taken = false;
-        Heirs{inquiry.plan, what}.inside(met.item, [&](Item const&) { taken = true; });
-        if (!taken) {
+        if (says(said, what) && !heirs.of(what).inside(met.item).any) {
             inquiry.note(met.item.span,
                          fmt::format("{} behind the {} changes nothing", word_of_class(said, what),
                                      met.item.kind == Item::Kind::use ? "set" : "group"),
@@ -137,83 +143,65 @@ void low_percents(Inquiry& inquiry, Met const& met) {
 
 // --- hold over several distances ---------------------------------------------------
 
-/// The distances of reps, as far as it matters whether they are one.
-class Distances {
-  public:
-    void add(Plan const& plan, Item const& leaf) {
-        if (leaf.kind == Item::Kind::reps) {
-            add(leaf.amount);
-        } else if (leaf.kind == Item::Kind::ladder) {
-            for (plan::Index i = 0; i < leaf.count; ++i) {
-                add(plan.rungs[leaf.body + i]);
-            }
-        }
-    }
-    [[nodiscard]] bool several() const { return several_; }
-
-  private:
-    void add(std::int64_t amount) {
-        several_ = several_ || (first_ && *first_ != amount);
-        first_ = amount;
-    }
-    std::optional<std::int64_t> first_;
-    bool several_ = false;
-};
-
 void say_hold(Inquiry& inquiry, Span span, std::vector<Related> related = {}) {
     inquiry.note(span, "hold is one time for reps of different distances",
                  "for one pace: at 1:55 per 100; or a hold on each line", std::move(related));
 }
 
-void hold(Inquiry& inquiry, Met const& met) {
+void hold(Inquiry& inquiry, Met const& met, HeirFinders& heirs) {
     if (!holds(inquiry.plan.terms[met.item.terms].said)) {
         return;
     }
-    Distances distances;
-    auto const collect = [&](Item const& leaf) { distances.add(inquiry.plan, leaf); };
+    Heirs held;
     if (met.item.is_leaf()) {
-        collect(met.item);
+        held.add(inquiry.plan, met.item);
     } else {
-        Heirs{inquiry.plan, Class::effort}.inside(met.item, collect);
+        held = heirs.of(Class::effort).inside(met.item);
     }
-    if (distances.several()) {
+    if (held.several) {
         say_hold(inquiry, met.item.span, used(met));
     }
 }
 
 // --- headings ------------------------------------------------------------------------
 
-void heading(Inquiry& inquiry, plan::Section const& section, Drilled& drilled) {
+/// What is known of sets that several places share.
+struct Known {
+    explicit Known(Plan const& plan) : comparison(plan), heirs(plan), drilled(plan) {}
+
+    SeenInSets seen;
+    Comparison comparison;
+    HeirFinders heirs;
+    Drilled drilled;
+};
+
+void heading(Inquiry& inquiry, plan::Section const& section, Known& known) {
     if (section.kind == SectionKind::drill && !inquiry.plan.heading_of(section).name.empty() &&
-        section.body != plan::no_index && !drilled.section(section)) {
+        section.body != plan::no_index && !known.drilled.section(section)) {
         inquiry.note(section.span(),
                      fmt::format("\"{}\" names the section, no line below it is swum as a drill",
                                  inquiry.plan.heading_of(section).name),
                      "try: 4 x 50 drill \"fist\"");
     }
     low_percent(inquiry, inquiry.plan.heading_of(section).said.effort, section.span(), {});
-    if (holds(inquiry.plan.heading_of(section).said)) {
-        Distances distances;
-        Heirs{inquiry.plan, Class::effort}.of_section(
-            section, [&](Item const& leaf) { distances.add(inquiry.plan, leaf); });
-        if (distances.several()) {
-            say_hold(inquiry, section.span());
-        }
+    if (holds(inquiry.plan.heading_of(section).said) &&
+        known.heirs.of(Class::effort).of_section(section).several) {
+        say_hold(inquiry, section.span());
     }
 }
 
-void look_at(Inquiry& inquiry, Met const& met, SeenInSets& seen) {
-    if (!met.item.is_swum() || !seen.first_time(met)) {
+void look_at(Inquiry& inquiry, Met const& met, Known& known) {
+    if (!met.item.is_swum() || !known.seen.first_time(met)) {
         return;
     }
-    idle_selectors(inquiry, met);
-    hold(inquiry, met);
+    idle_selectors(inquiry, met, known.comparison);
+    hold(inquiry, met, known.heirs);
     low_percents(inquiry, met);
     if (met.item.is_leaf()) {
         last_part(inquiry, met);
         unnamed_drill(inquiry, met);
     } else {
-        idle_modifiers(inquiry, met);
+        idle_modifiers(inquiry, met, known.heirs);
     }
 }
 
@@ -221,15 +209,14 @@ void look_at(Inquiry& inquiry, Met const& met, SeenInSets& seen) {
 
 void words(Inquiry& inquiry) {
     Walk walk{inquiry.plan};
-    SeenInSets seen;
-    Drilled drilled{inquiry.plan};
+    Known known{inquiry.plan};
     for (auto const& session : inquiry.plan.sessions) {
         if (inquiry.waived(session)) {
             continue;
         }
-        walk.once(session, {}, [&](Met const& met) { look_at(inquiry, met, seen); });
+        walk.once(session, {}, [&](Met const& met) { look_at(inquiry, met, known); });
         for (auto i = session.sections.first; i < session.sections.end(); ++i) {
-            heading(inquiry, inquiry.plan.sections[i], drilled);
+            heading(inquiry, inquiry.plan.sections[i], known);
         }
     }
 }

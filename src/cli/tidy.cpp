@@ -1,6 +1,7 @@
 #include "cli/commands.hpp"
 #include "cli/each_file.hpp"
 #include "cli/plans.hpp"
+#include "grammar/limits.hpp"
 #include "grammar/write.hpp"
 #include "report/table.hpp"
 #include "report/width.hpp"
@@ -91,6 +92,33 @@ std::string changes_text(Loaded const& loaded, Console const& console) {
     return text;
 }
 
+/// The longest of one or more lines.
+std::size_t longest_line(std::string_view text) {
+    std::size_t longest = 0;
+    for (std::size_t begin = 0; begin <= text.size();) {
+        auto const end = std::min(text.find('\n', begin), text.size());
+        longest = std::max(longest, end - begin);
+        begin = end + 1;
+    }
+    return longest;
+}
+
+/// Tidy is longer where words are spelled out or blanks belong between them: at the limit that cannot be
+/// done.
+Outcome say_too_long(Loaded const& loaded, Console& console) {
+    for (auto const& line : grammar::untidy_lines(loaded.bundle.root().tree)) {
+        auto const bytes = line.would_be ? longest_line(*line.would_be) : 0;
+        if (bytes > limits::line_bytes) {
+            console.say(
+                fmt::format("{} stays as it is: tidy, its line {} would have {} bytes, the limit is {}\n"
+                            "      = a group can stand on several lines, a note or comment too",
+                            report::visible(loaded.name), line.line, bytes, limits::line_bytes));
+            break;
+        }
+    }
+    return {has_errors};
+}
+
 /// Puts the tidy text in the place of what the file was.
 int put(std::string const& name, std::string const& text, std::string const& was, Files& files,
         Console& console) {
@@ -110,6 +138,9 @@ Outcome tidy_file(Loaded const& loaded, Tidy const& options, Files& files, Conso
     auto const& root = loaded.bundle.root();
     auto text = grammar::write(root.tree);
     auto const tidy_already = text == root.source.text();
+    if (longest_line(text) > limits::line_bytes) {
+        return say_too_long(loaded, console);
+    }
     if (!tidy_already && !means_the_same(loaded, text, files)) {
         console.say(
             fmt::format("{} stays as it is: its tidy spelling would not mean the same, a fault of this "

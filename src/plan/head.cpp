@@ -7,7 +7,9 @@
 #include <algorithm>
 #include <array>
 #include <chrono>
+#include <string>
 #include <string_view>
+#include <unordered_map>
 #include <utility>
 
 namespace lengthwise::plan {
@@ -118,12 +120,11 @@ class Head {
         for (auto i = node + 1; i < tree_.next(node); i = tree_.next(i)) {
             read_field(i, swimmer);
         }
-        auto const& known = work_.plan.swimmers;
-        auto const same = std::ranges::find(known, swimmer.name, &Swimmer::name);
-        if (same != known.end()) {
+        auto const [same, is_new] = swimmers_.emplace(swimmer.name, swimmer.span);
+        if (!is_new) {
             work_.report.error(code::twice, tree_.span(node + 1),
                                fmt::format("two swimmers are named \"{}\"", tree_.raw_string(node + 1)),
-                               "rename one", {{same->span, "the first stands here"}});
+                               "rename one", {{same->second, "the first stands here"}});
             return;
         }
         work_.plan.swimmers.push_back(swimmer);
@@ -155,6 +156,7 @@ class Head {
     Work& work_;
     Tree const& tree_;
     Pool pool_;
+    std::unordered_map<std::string, Span> swimmers_; ///< where each stands first
 };
 
 } // namespace

@@ -17,7 +17,7 @@ class ViewMaker {
   public:
     ViewMaker(Summary& summary, plan::Index session)
         : summary_(summary), plan_(summary.plan()), session_(plan_.sessions[session]), index_(session),
-          speller_(plan_, session_), kit_(plan_) {}
+          speller_(plan_, session_), kit_(summary.kit()) {}
 
     SessionView make() {
         view_.session = index_;
@@ -91,7 +91,7 @@ class ViewMaker {
     plan::Session const& session_;
     plan::Index index_;
     LineSpeller speller_;
-    calc::KitReader kit_;
+    calc::KitReader& kit_;
     SessionView view_;
     int row_ = 0;
 };

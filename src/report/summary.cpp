@@ -56,7 +56,7 @@ Figures Tally::if_time(int lane) const {
 }
 
 Summary::Summary(plan::Plan const& plan, Scope scope, std::optional<int> lane)
-    : plan_(plan), scope_(scope), lane_(lane), reckoner_(plan), clock_(plan, lane) {}
+    : plan_(plan), scope_(scope), lane_(lane), reckoner_(plan), clock_(plan, lane), kit_(plan) {}
 
 plan::Run Summary::weeks() const {
     switch (scope_.kind) {

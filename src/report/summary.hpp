@@ -1,6 +1,7 @@
 #pragma once
 
 #include "calc/breakdown.hpp"
+#include "calc/kit.hpp"
 #include "calc/lane_times.hpp"
 #include "calc/totals.hpp"
 #include "plan/plan.hpp"
@@ -90,6 +91,11 @@ class Summary {
     }
     /// Asked about single reps, lines and paces.
     [[nodiscard]] calc::Clock& clock() { return clock_.clock(); }
+    /// What lines need, beginning anew.
+    [[nodiscard]] calc::KitReader& kit() {
+        kit_.begin_anew();
+        return kit_;
+    }
 
     /// What the scope holds of each word, for one lane, by key. Times are of swimming alone; a section's
     /// is all it takes.
@@ -126,6 +132,7 @@ class Summary {
     std::optional<int> lane_;
     calc::Reckoner reckoner_;
     calc::LaneClock clock_;
+    calc::KitReader kit_;
     plan::Index read_ = plan::no_index; ///< the session that was read last
     std::vector<calc::Sums> sums_;      ///< of its sections, on the way to tallies
     std::vector<Tally> sections_;       ///< of it
