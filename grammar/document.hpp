@@ -62,6 +62,7 @@ class Document {
     [[nodiscard]] bool place_head();
     [[nodiscard]] bool place_setting();
     void place_section();
+    void count_section();
     void place_line();
     void suppose_session();
     void leave_supposed();
@@ -83,6 +84,7 @@ class Document {
     std::uint32_t week_ = none;
     std::uint32_t session_ = none;
     std::uint32_t section_ = none;
+    std::uint32_t sections_ = 0;        ///< of the session so far
     bool supposed_ = false;             ///< nobody wrote that session, and no week
     std::uint32_t last_week_ = 0;       ///< its number
     char const* first_scope_ = nullptr; ///< the first `week` or `session`

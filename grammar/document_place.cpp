@@ -1,6 +1,7 @@
 #include "document.hpp"
 
 #include "codes.hpp"
+#include "limits.hpp"
 
 #include <fmt/format.h>
 #include <utility>
@@ -89,8 +90,22 @@ void Document::place_section() {
         suppose_session();
     }
     close_section();
+    count_section();
     section_ = reading_.nodes.size();
     child_ = at_;
+}
+
+void Document::count_section() {
+    if (++sections_ != limits::session_sections + 1) {
+        return; // said once
+    }
+    auto const& first = reading_.word(at_);
+    result_.findings.add({.severity = Severity::error,
+                          .rule = code::limit,
+                          .span = {reading_.offset(at_), reading_.offset(first.end)},
+                          .message = fmt::format("this is section {} of the session, the limit is {}",
+                                                 sections_, limits::session_sections),
+                          .hint = "begin a further session above it"});
 }
 
 /// An item, pause or note.
@@ -132,6 +147,7 @@ void Document::close_section() {
 
 void Document::close_session() {
     supposed_ = false;
+    sections_ = 0;
     close_section();
     if (session_ != none) {
         reading_.close(std::exchange(session_, none));

@@ -13,6 +13,7 @@ inline constexpr std::uint32_t line_bytes = 64U << 10;       ///< one line, its 
 inline constexpr int nesting = 32;               ///< parentheses in parentheses; a `use` counts as one
 inline constexpr int include_depth = 16;         ///< files that include files
 inline constexpr int include_files = 1000;       ///< files of one bundle
+inline constexpr std::uint32_t session_sections = 1000; ///< headings of one session
 inline constexpr std::uint32_t repeat = 9999;    ///< the N of `N x`
 inline constexpr std::int64_t rep_km = 100;      ///< one rep
 inline constexpr std::int64_t session_km = 1000; ///< one session, each lane

@@ -5,7 +5,9 @@
 
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <string>
+#include <string_view>
 
 namespace lengthwise::plan {
 
@@ -63,8 +65,23 @@ void Sets::check_names() {
     }
 }
 
+/// Is there a set of that name where none may stand? That has been said, and is what to mend.
+bool Sets::stands_elsewhere(std::string_view name) const {
+    return std::ranges::any_of(work_.bundle.findings.kept(), [&](Diagnostic const& finding) {
+        auto const& tree = work_.bundle.file_of(finding.span.begin).tree;
+        auto const word = tree.slice(finding.span);
+        auto const behind = tree.text.substr(finding.span.end - tree.base);
+        auto const quote = behind.find_first_not_of(" \t");
+        return finding.rule == code::place && word == "set" && quote != std::string_view::npos &&
+               behind.substr(quote).starts_with(fmt::format("\"{}\"", name));
+    });
+}
+
 void Sets::report_missing(Tree const& tree, std::uint32_t name) {
     auto const wanted = tree.raw_string(name);
+    if (stands_elsewhere(wanted)) {
+        return;
+    }
     std::string hint = "define it: set \"" + std::string{wanted} + "\" = …";
     auto nearest = 3;
     for (auto const& entry : entries_) {

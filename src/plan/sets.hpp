@@ -33,7 +33,7 @@ class Sets {
     [[nodiscard]] std::optional<std::uint32_t> find(grammar::Tree const& tree, std::uint32_t name) const;
     [[nodiscard]] Entry& at(std::uint32_t set) { return entries_[set]; }
 
-    /// `use` of a name that is not there.
+    /// `use` of a name that is not there. Says nothing where such a set has been found in a wrong place.
     void report_missing(grammar::Tree const& tree, std::uint32_t name);
 
     /// Sets that nothing read must still keep one modifier of a class.
@@ -42,6 +42,7 @@ class Sets {
   private:
     void collect(grammar::Tree const& tree);
     void check_names();
+    [[nodiscard]] bool stands_elsewhere(std::string_view name) const;
     void cut_cycles();
     [[nodiscard]] std::vector<std::uint32_t> uses_in(Entry const& entry) const;
 

@@ -81,6 +81,18 @@ TEST_CASE("a count is at most 9999", "[limits]") {
           "1:1 syntax-limit: the count is 99999999999999999999999999, the limit is 9999");
 }
 
+TEST_CASE("a session has at most 1000 sections", "[limits]") {
+    std::string text = "session\n";
+    for (std::uint32_t i = 0; i < limits::session_sections; ++i) {
+        text += "main\n";
+    }
+    CHECK(complaints(text) == "");
+    CHECK(complaints(text + "session\nmain\n") == "");
+    CHECK(complaints(text + "cool-down\nmain\nmain\n" + text) ==
+          "1002:1 syntax-limit: this is section 1001 of the session, the limit is 1000 = begin a further "
+          "session above it");
+}
+
 TEST_CASE("lanes, weeks and numbers have their limits", "[limits]") {
     CHECK(line_complaints("lane 100: 50\n") == "");
     CHECK(line_complaints("lane 101: 50\n") == "1:6 syntax-number: lane 101: lanes are 1 to 100");
