@@ -5,8 +5,6 @@
 #include "plan/spell.hpp"
 #include "report/width.hpp"
 
-#include <algorithm>
-
 namespace lengthwise::report {
 namespace {
 
@@ -48,7 +46,11 @@ std::uint64_t LineSpeller::size_of(plan::Item const& item) {
         size += size_of(plan_.items[item.body]);
     } else {
         for (plan::Item const& inner : plan::items_from(plan_, item.body)) {
-            size = std::min(size + size_of(inner), most_items + 1);
+            size += size_of(inner);
+            if (size > most_items) {
+                size = most_items + 1;
+                break;
+            }
         }
     }
     sizes_.emplace(item.body, size);

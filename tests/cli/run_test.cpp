@@ -116,6 +116,26 @@ TEST_CASE("tidy on a disk that is full keeps the old file") {
     CHECK(files.disk.files["/a.swim"] == untidy);
 }
 
+TEST_CASE("tidy leaves a line alone that would be too long for anybody to read") {
+    std::string long_line = "pool 25m\nsession\n  main\n    (25";
+    for (int i = 0; i < 21'000; ++i) {
+        long_line += "+25";
+    }
+    long_line += ")\n";
+    Shelf shelf{{"/a.swim", long_line}};
+    auto const said =
+        "lengthwise: /a.swim stays as it is: tidy, its line 4 would have 105008 bytes, the limit is 65536\n"
+        "      = a group can stand on several lines, a note or comment too\n";
+    for (auto const& words : std::vector<std::vector<std::string>>{
+             {"tidy", "/a.swim"}, {"tidy", "--check", "/a.swim"}, {"tidy", "--stdout", "/a.swim"}}) {
+        auto const answer = run_in_memory(words, shelf.files);
+        CHECK(answer.code == 1);
+        CHECK(answer.err == said);
+        CHECK(answer.out.empty());
+    }
+    CHECK(shelf.files.disk.files["/a.swim"] == long_line);
+}
+
 TEST_CASE("tidy --check and --stdout leave files alone") {
     Shelf shelf{{"/a.swim", untidy}};
     auto& files = shelf.files;

@@ -41,7 +41,7 @@ TEST_CASE("the page on security has the limits of the program, all of them") {
     std::istringstream header{lengthwise::support::bytes_of(LENGTHWISE_ROOT "/grammar/limits.hpp")};
     std::size_t constants = 0;
     for (std::string line; std::getline(header, line);) {
-        constants += line.starts_with("inline constexpr") ? 1 : 0;
+        constants += line.starts_with("inline constexpr") ? 1U : 0U;
     }
     CHECK(constants == rows.size());
 }

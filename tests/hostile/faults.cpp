@@ -188,6 +188,11 @@ ssize_t read(int fd, void* bytes, std::size_t size) {
     return some == 0 && size != 0 ? -1 : next<ssize_t(int, void*, std::size_t)>("read")(fd, bytes, some);
 }
 
+/// What `read` becomes where calls of the C library are checked.
+ssize_t __read_chk(int fd, void* bytes, std::size_t size, std::size_t room) {
+    return size > room ? (abort(), -1) : read(fd, bytes, size);
+}
+
 ssize_t write(int fd, void const* bytes, std::size_t size) {
     auto const some = passed("write", size);
     return some == 0 && size != 0 ? -1

@@ -108,7 +108,8 @@ TEST_CASE("names: twice, missing, misspelt") {
 TEST_CASE("a set that stands in a wrong place is not missed as well") {
     auto const sessions = "pool 25m\nsession\n  main\n    use \"a\"\n    use \"b\"\n";
     CHECK(faults(std::string{sessions} + "set   \"a\" = 4 x 50\n") ==
-          std::vector<std::string>{"syntax-name | \"b\" | no set is named \"b\""});
+          std::vector<std::string>{"syntax-name | \"b\" | no set is named \"b\"",
+                                   "syntax-place | set | \"set\" stands before the first week or session"});
 }
 
 TEST_CASE("a cycle stands at the use that closes it, sets walked in the order of their text") {
