@@ -151,6 +151,7 @@ std::variant<Text, Refusal> Disk::read(std::string const& path, std::uint64_t li
     if (path.find('\0') != std::string::npos) {
         return Refusal{words_of(ENOENT)};
     }
+    std::scoped_lock const one_at_a_time{reading_};
     Descriptor const file{::open(path.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC | O_NOCTTY)};
     if (!file.open()) {
         return not_opened(path, errno);

@@ -3,6 +3,7 @@
 #include "grammar/bundle.hpp"
 
 #include <cstdint>
+#include <mutex>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -59,6 +60,9 @@ class Disk final : public Files {
     std::optional<Refusal> write(std::string const& path, std::string_view bytes, Existing existing) override;
     std::optional<Refusal> replace(std::string const& path, std::string_view bytes,
                                    std::string_view was) override;
+
+  private:
+    std::mutex reading_; ///< one file at a time, so that many threads need no more open files than one
 };
 
 } // namespace lengthwise::cli
