@@ -156,6 +156,7 @@ Cost cost(TempFolder const& folder, Words const& words) {
 }
 
 void grows_as_its_text(Family const& family, std::vector<Words> const& commands, std::size_t bytes) {
+    bytes /= family.by_lane ? 16 : 1;
     TempFolder const once;
     TempFolder const twice;
     once.file("a.swim", family.text(bytes));
