@@ -66,7 +66,8 @@ void end_without_memory() {
         }
     }
     remove_unfinished();
-    _exit(::write(STDERR_FILENO, said.data(), said.size()) < 0 ? cannot : cannot);
+    [[maybe_unused]] auto const written = ::write(STDERR_FILENO, said.data(), said.size());
+    _exit(cannot);
 }
 
 EndsWithoutMemory::EndsWithoutMemory() {
