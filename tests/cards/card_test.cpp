@@ -105,7 +105,7 @@ TEST_CASE("a card that nothing fits on is refused") {
 }
 
 TEST_CASE("sums that have no room beside each other are refused") {
-    auto const* const plan = "pool 25yd\nsession \"Mixed\"\n  main\n    40 x 237.13m\n";
+    auto const* const plan = "pool 25yd\nsession \"Mixed\"\n  main\n    4000 x 237.13m\n";
     CHECK(laid(plan, {quarter, 1500, false, false}).problem == "is too wide for");
     auto const nearer = laid(plan, {quarter, 700, false, false});
     REQUIRE(nearer.fronts.size() == 1);
