@@ -8,6 +8,7 @@
 
 #include <random>
 #include <string_view>
+#include <vector>
 
 using namespace lengthwise;
 using compose::Request;
@@ -99,6 +100,15 @@ void compare(compose::Problem const& problem, support::Exhausted const& expected
 }
 
 } // namespace
+
+TEST_CASE("climb: the least reps from which the race rep can still be reached") {
+    compose::Problem problem;
+    problem.build_weeks = 4;
+    problem.race_rep = 8;
+    problem.today_longest = 1;
+    // Twice the rep before it just gets there: no lap more is asked for.
+    CHECK(compose::least_reps(problem, {100, 10}) == std::vector<int>{1, 2, 4, 8});
+}
 
 TEST_CASE("climb: the best of all climbs, and none where there is none") {
     std::mt19937 random{20270426};

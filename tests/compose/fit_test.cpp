@@ -19,9 +19,23 @@ TEST_CASE("laps are cut into round reps near what is wished", "[compose]") {
     CHECK(seven->size == 1);
     CHECK(seven->spare == 1);
 
+    // 6 x 4 and 4 x 6 are as near to five, and six reps are not many: the shorter rep.
+    auto const six = fit(24, 10, 5);
+    REQUIRE(six);
+    CHECK(six->count == 6);
+    CHECK(six->size == 4);
+
     CHECK_FALSE(fit(7, 3, 1, {.most = 12, .spare = 0}));
     CHECK_FALSE(fit(1, 10, 1));
     CHECK_FALSE(fit(6, 0, 1));
+}
+
+TEST_CASE("the largest nice count of at most a number is that number where it is nice", "[compose]") {
+    CHECK(nice_at_most(1) == 1);
+    CHECK(nice_at_most(6) == 6);
+    CHECK(nice_at_most(7) == 6);
+    CHECK(nice_at_most(11) == 10);
+    CHECK(nice_at_most(99) == 12);
 }
 
 TEST_CASE("what fits is round, nice and whole, whatever is asked", "[compose]") {

@@ -49,6 +49,10 @@ TEST_CASE("session time: on paper") {
     // Five on another day, two of them main. One left over is swum as cool-down, 108.56 s for 102.
     // Warm-up 108.56, drill of half a lap 1.1 x (60 x 1.5 + 60) / 2 + 30 = 112.5.
     CHECK(at_2_00.of(DayKind::pace, 5, 1).ms() == 108'560 + 112'500 + 102'000 + 2 * 108'560);
+
+    // Five on the long day: two of warm-up, one beside the rep, cool-down. Left over for the cool-down, that
+    // one would rest 20 s for 30; so it counts where it takes longer, in main.
+    CHECK(at_2_00.of(DayKind::long_day, 5, 1).ms() == 2 * 108'560 + 118'560 + 72'000 + 60'000 + 108'560);
 }
 
 TEST_CASE("session time: rounded up to the millisecond") {

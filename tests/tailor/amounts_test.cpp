@@ -124,6 +124,8 @@ TEST_CASE("parts stay in proportion, and the last takes the remainder", "[tailor
     CHECK(parts_of({15, 35}, 300, 350) == Figures{15, 35}); // now seven times
     CHECK(parts_of({1, 299}, 300, 350) == Figures{1, 349});
     CHECK(parts_of({100, 200}, 300, 350) == Figures{125, 225}); // 116.7 yd
+    // Four times what makes 42 lengths are 10.5 each; 7 and 14 are as near, and go into 42.
+    CHECK(parts_of({25, 50}, 300, 1050) == Figures{50, 125});
 }
 
 TEST_CASE("parts that were lengths are lengths again", "[tailor]") {

@@ -64,6 +64,7 @@ TEST_CASE("what reads otherwise is called changed", "[tailor]") {
 TEST_CASE("a pool of odd length has its reps in lengths", "[tailor]") {
     CHECK(fitted("    4 x 50 crawl\n    100, 200, 400 crawl\n", {m33}) ==
           Lines{"*4 x 2 lengths crawl", "*2, 6, 12 lengths crawl"});
+    CHECK(fitted("    200, 100, 400 crawl\n", {m33}) == Lines{"*6, 2, 12 lengths crawl"});
     CHECK(fitted("    6 lengths crawl\n", {m25}, "pool 33 1/3m\n") == Lines{"*8 lengths crawl"});
     CHECK(fitted("    133 crawl\n", {m25}, "pool 33 1/3m\n") == Lines{"*150 crawl"});
 }
@@ -82,6 +83,8 @@ TEST_CASE("a changed rep with a send-off or a time to hold is pointed out", "[ta
     CHECK(fitted("    2 x 300 crawl, last hold 6:00\n", {yd25}) == Lines{"*!2 x 350 crawl, last hold 6:00"});
     CHECK(fitted("    2 x (300 crawl hold 6:00 + 50 back) rest 1min\n", {yd25}) ==
           Lines{"*!2 x (350 crawl hold 6:00 + 50 back) rest 1min"});
+    CHECK(fitted("    2 x (300 crawl + 300 back) hold 6:00, last easy\n", {yd25}) ==
+          Lines{"*!2 x (350 crawl + 350 back) hold 6:00, last easy"}); // the first round has it
 }
 
 TEST_CASE("splits and breaks follow the rep", "[tailor]") {
