@@ -90,6 +90,14 @@ TEST_CASE("calendar: race day late in its week, or early") {
     CHECK(letters(request(2 * 7 + 1)) == "bt");
 }
 
+TEST_CASE("calendar: a race of 1000 m has one week of taper, however many weeks there are") {
+    auto wish = request(11 * 7 + sunday);
+    wish.race.distance = Distance::metres(1000);
+    CHECK(compose::calendar_of(wish).taper == 1);
+    wish.race.distance = Distance::metres(1000) + Distance::units(1);
+    CHECK(compose::calendar_of(wish).taper == 2);
+}
+
 TEST_CASE("calendar: two weeks of taper for a longer race in more than six weeks") {
     auto longer = request(9 * 7 + sunday);
     longer.race.distance = Distance::metres(1500);

@@ -6,6 +6,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <optional>
 #include <random>
 #include <string_view>
 #include <vector>
@@ -108,6 +109,24 @@ TEST_CASE("climb: the least reps from which the race rep can still be reached") 
     problem.today_longest = 1;
     // Twice the rep before it just gets there: no lap more is asked for.
     CHECK(compose::least_reps(problem, {100, 10}) == std::vector<int>{1, 2, 4, 8});
+}
+
+TEST_CASE("climb: the fewest weeks may be one") {
+    compose::Problem problem;
+    problem.race_rep = 2;
+    problem.today_longest = 4; // two laps: no rep has to grow
+    problem.today_week = 20;
+    problem.room.long_day = {20, 20, 20};
+    problem.tight = problem.room;
+    CHECK(compose::fewest_weeks(problem, 1) == 1);
+    CHECK(compose::fewest_weeks(problem, 8) == 1);
+    problem.today_longest = 2; // one lap, and the next week's rep may be two
+    CHECK(compose::fewest_weeks(problem, 8) == 1);
+    problem.race_rep = 3; // a lap a week
+    problem.room.long_day = {20, 20, 20, 20};
+    problem.tight = problem.room;
+    CHECK(compose::fewest_weeks(problem, 1) == std::nullopt);
+    CHECK(compose::fewest_weeks(problem, 8) == 2);
 }
 
 TEST_CASE("climb: the best of all climbs, and none where there is none") {

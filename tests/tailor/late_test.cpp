@@ -5,6 +5,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -107,6 +108,21 @@ TEST_CASE("times run from the first start that is left", "[late]") {
     CHECK(found.lines[2].lanes[0].with_it == seconds(650));
     CHECK(found.lines[4].lanes[0].start == seconds(500));
     CHECK(found.lanes[0].end.high == seconds(600));
+}
+
+TEST_CASE("of many rows left out the eight that would go back first are timed with it", "[late]") {
+    auto lines = std::string{"  main\n    400 !\n"};
+    for (int i = 0; i < 12; ++i) {
+        lines += "    50 !\n";
+    }
+    auto const found = late(exact(lines), {0, seconds(400)});
+    REQUIRE(found.lines.size() == 13);
+    for (std::size_t place = 1; place < found.lines.size(); ++place) {
+        CAPTURE(place);
+        CHECK(found.lines[place].left_out);
+        CHECK(found.lines[place].lanes[0].with_it ==
+              (place <= 8 ? std::optional{seconds(450)} : std::nullopt));
+    }
 }
 
 TEST_CASE("the rest behind the last row counts nothing, nor that of a row left out", "[late]") {

@@ -56,6 +56,7 @@ TEST_CASE("figures that stay are not called changed", "[tailor]") {
 TEST_CASE("what reads otherwise is called changed", "[tailor]") {
     CHECK(fitted("    750 crawl\n    100, 200, 400 back\n", {yd25}) ==
           Lines{"*850 crawl", "*100, 200, 450 back"});
+    CHECK(fitted("    400, 200, 100 back\n", {yd25}) == Lines{"*450, 200, 100 back"}); // the first rung alone
     CHECK(fitted("    100m crawl\n", {yd25}) == Lines{"*100 crawl"});
     CHECK(fitted("    8 lengths crawl\n", {m50}) == Lines{"*4 lengths crawl"});
     CHECK(fitted("    4 x 25 crawl\n", {m50}) == Lines{"*4 x 50 crawl"});
