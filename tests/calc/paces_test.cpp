@@ -18,7 +18,7 @@ TEST_CASE("a minute and 2 m are the same number, and two reps all the same") {
     calc::Paces paces{plan};
     auto const pacing = paces.of(plan.sessions.front(), 0);
 
-    // Easy takes 1.1 to 1.2 of the threshold's 2 s; 2 m are less than the first push-off's reserve.
+    // Easy, 2 m take 1.1 to 1.2 times the 2 s that they take at the threshold.
     for (auto const timed : {true, false, true}) {
         auto const rep = paces.rep(pacing, item.terms, minute, timed);
         CAPTURE(timed);
