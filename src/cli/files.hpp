@@ -49,8 +49,8 @@ class Files : public grammar::Reader {
 /// the disk and renames it. A link stays, the file it stands for is replaced; that file's
 /// permissions and, where the system allows it, owner are kept. What is not a regular file,
 /// or is write-protected, is refused. SIGINT and the like remove the unfinished file
-/// (process.hpp); after a SIGKILL it stays, under a name that begins with `.lengthwise-`. Whether the old file
-/// still is what was read is looked up last, just before the rename.
+/// (process.hpp); after a SIGKILL it stays, under a name that begins with `.lengthwise-`. Whether the old
+/// file still is what was read is looked up last, just before the rename.
 class Disk final : public Files {
   public:
     std::variant<Text, Refusal> read(std::string const& path, std::uint64_t limit) override;
