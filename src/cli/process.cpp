@@ -3,7 +3,6 @@
 #include <array>
 #include <atomic>
 #include <climits>
-#include <cstring>
 #include <new>
 #include <string_view>
 
@@ -98,8 +97,7 @@ SignalsHeld::~SignalsHeld() {
 Unfinished::Unfinished(std::string_view path) {
     SignalsHeld const held;
     if (path.size() < unfinished.size()) {
-        std::memcpy(unfinished.data(), path.data(), path.size());
-        unfinished[path.size()] = '\0';
+        unfinished[path.copy(unfinished.data(), path.size())] = '\0';
         is_unfinished = !path.empty();
     }
 }
