@@ -1,6 +1,7 @@
 #include "calc/timeline.hpp"
 #include "calc/totals.hpp"
 #include "calc/work_by.hpp"
+#include "support/closed_form.hpp"
 #include "support/generate.hpp"
 #include "support/read_plan.hpp"
 #include "support/stopwatch.hpp"
@@ -14,15 +15,7 @@
 namespace lengthwise {
 namespace {
 
-using support::Three;
-
-Three three(Band<Duration> const& band) {
-    return {band.low.ms(), band.expected.ms(), band.high.ms()};
-}
-
-std::optional<Three> three(std::optional<Band<Duration>> const& band) {
-    return band ? std::optional{three(*band)} : std::nullopt;
-}
+using support::three;
 
 void check_times(calc::Times const& times, support::WatchedSection const& watched) {
     REQUIRE(times.known() == watched.known);
@@ -72,18 +65,6 @@ void check_session(plan::Plan const& plan, calc::Clock& clock, plan::Index index
     REQUIRE(clock.passes_limit(index) == std::nullopt);
 }
 
-/// The lanes that sessions and swimmers name, one that nobody does, and nobody's.
-std::vector<int> lanes_of(plan::Plan const& plan) {
-    auto lanes = calc::lanes_of(plan);
-    for (auto const& swimmer : plan.swimmers) {
-        lanes.set(swimmer.lane.value_or(99));
-    }
-    lanes.set(99);
-    auto numbers = calc::numbers(lanes);
-    numbers.push_back(0);
-    return numbers;
-}
-
 void check_plan(std::uint64_t seed, Counts& counts) {
     CAPTURE(seed);
     test::Wanted wanted;
@@ -93,7 +74,7 @@ void check_plan(std::uint64_t seed, Counts& counts) {
     auto const& plan = read.plan();
     calc::Clock clock{plan};
     for (plan::Index i = 0; i < plan.sessions.size(); ++i) {
-        for (int const lane : lanes_of(plan)) {
+        for (int const lane : support::lanes_to_try(plan)) {
             check_session(plan, clock, i, lane, counts);
         }
     }

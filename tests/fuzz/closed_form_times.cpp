@@ -1,5 +1,6 @@
 #include "fuzz/closed_form.hpp"
 #include "fuzz/promise.hpp"
+#include "support/closed_form.hpp"
 #include "support/slow_reserve.hpp"
 #include "support/stopwatch.hpp"
 
@@ -9,15 +10,7 @@
 namespace lengthwise::fuzz {
 namespace {
 
-using support::Three;
-
-Three three(Band<Duration> const& band) {
-    return {band.low.ms(), band.expected.ms(), band.high.ms()};
-}
-
-std::optional<Three> three(std::optional<Band<Duration>> const& band) {
-    return band ? std::optional{three(*band)} : std::nullopt;
-}
+using support::three;
 
 void are_equal(calc::Times const& times, support::WatchedSection const& watched) {
     promise(times.known() == watched.known, "a section's time is known where each of its reps' is");

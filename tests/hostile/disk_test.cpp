@@ -46,13 +46,7 @@ class Scene {
     [[nodiscard]] std::string plan() const { return bytes_of(folder_.path("a.swim")); }
     [[nodiscard]] TempFolder const& folder() const { return folder_; }
 
-    [[nodiscard]] Disk disk() const {
-        Disk found;
-        for (auto const& name : folder_.names()) {
-            found[name] = bytes_of(folder_.path(name));
-        }
-        return found;
-    }
+    [[nodiscard]] Disk disk() const { return folder_.files(); }
 
   private:
     TempFolder folder_;

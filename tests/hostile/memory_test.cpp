@@ -95,13 +95,7 @@ class Scene {
         }
     }
 
-    [[nodiscard]] Disk disk() const {
-        Disk found;
-        for (auto const& name : folder_.names()) {
-            found[name] = bytes_of(folder_.path(name));
-        }
-        return found;
-    }
+    [[nodiscard]] Disk disk() const { return folder_.files(); }
 
     Words arguments_;
     std::string program_;

@@ -46,6 +46,14 @@ std::vector<std::string> TempFolder::names() const {
     return result;
 }
 
+std::map<std::string, std::string> TempFolder::files() const {
+    std::map<std::string, std::string> found;
+    for (auto const& name : names()) {
+        found[name] = bytes_of(path(name));
+    }
+    return found;
+}
+
 std::string bytes_of(std::string const& path) {
     std::ifstream file{path, std::ios::binary};
     return {std::istreambuf_iterator<char>{file}, {}};

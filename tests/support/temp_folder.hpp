@@ -1,6 +1,7 @@
 #pragma once
 
 #include <filesystem>
+#include <map>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -23,6 +24,9 @@ class TempFolder {
 
     /// Names of all that lies directly in it, sorted.
     [[nodiscard]] std::vector<std::string> names() const;
+
+    /// The bytes of each of these, by its name.
+    [[nodiscard]] std::map<std::string, std::string> files() const;
 
   private:
     std::filesystem::path root_;
